@@ -1,0 +1,72 @@
+package engine
+
+import "slices"
+
+// hemColumns is the columns whose bump of the first band row is hung, from
+// the left, and how many were wished for. Every bump between the ends for
+// every = 1; else columns 1, 1+every ... and the last but one, so that both
+// ends are closed. A wished column that was latched has no bump facing the
+// knitter and gives way to a neighbour, or is left out.
+func hemColumns(latched []int, every, n int) (hung []int, wished int) {
+	if n < 3 {
+		return nil, 0
+	}
+	list := hemList(max(every, 1), n)
+	if every <= 1 {
+		return list, len(list)
+	}
+	taken := make([]bool, n) // latched, on the list, or hung
+	bare := make([]bool, n)  // latched: no bump to hang
+	for _, c := range latched {
+		taken[c], bare[c] = true, true
+	}
+	for _, c := range list {
+		taken[c] = true
+	}
+	hung = make([]int, 0, len(list))
+	for l, r := 0, len(list)-1; l <= r; l, r = l+1, r-1 {
+		hung = hang(hung, list[l], -1, every, taken, bare)
+		if l < r {
+			hung = hang(hung, list[r], +1, every, taken, bare)
+		}
+	}
+	slices.Sort(hung)
+	return hung, len(list)
+}
+
+func hemList(every, n int) []int {
+	list := make([]int, 0, n/every+2)
+	for c := 1; c <= n-2; c += every {
+		list = append(list, c)
+	}
+	if list[len(list)-1] != n-2 {
+		list = append(list, n-2)
+	}
+	return list
+}
+
+// hang hangs column c, or the nearest free one less than every away, trying
+// the outer side first; out is -1 on the left half and +1 on the right.
+func hang(hung []int, c, out, every int, taken, bare []bool) []int {
+	if !bare[c] {
+		return append(hung, c)
+	}
+	for d := 1; d < every; d++ {
+		for _, to := range [2]int{c + out*d, c - out*d} {
+			if to >= 0 && to < len(taken) && !taken[to] {
+				taken[to] = true
+				return append(hung, to)
+			}
+		}
+	}
+	return hung
+}
+
+// solveHem fills in the bumps to hang; a single layer has no hem.
+func (p *Plan) solveHem() {
+	if !p.has.band || p.In.Int(Layers) < 2 {
+		return
+	}
+	p.has.hem = true
+	p.HemColumns, p.HemWished = hemColumns(p.RibColumns, p.In.Int(HemEvery), p.BandStitches)
+}

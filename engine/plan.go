@@ -1,0 +1,90 @@
+package engine
+
+// Plan is a neckband worked out from its inputs. It is a value; its slices
+// are its own and are not changed afterwards. What could not be worked out
+// yet reads as zero: Value and Float tell whether a result is there. Lengths
+// are cm unless noted.
+type Plan struct {
+	In Inputs
+
+	// Stitches.
+	NeckWanted     Num // said, or from the body's neck
+	WantedStitches Num
+	BandStitches   int
+	NeckResult     Num
+	Smaller        Choice // the next closing count down
+	Larger         Choice // the next closing count up
+	SeamWidth      Num
+
+	// Bed and yoke.
+	FitsBed       bool
+	Pieces        int    // pieces the bed needs
+	BedChoice     Choice // most stitches that fit the bed
+	YokeDecreases int    // below 0: the yoke is too small
+	FitsYoke      bool
+	YokeChoice    Choice // most stitches that the yoke fills
+	Stages        int    // stages of decreasing; more than one where decreases > N
+	Rehang        []int  // stitches per needle from the left, for one stage
+
+	// Rows.
+	LayerRows      int
+	TotalRows      int
+	DepthResult    Num
+	DepthReachable bool
+	Doubled        bool
+	Click          Num // change in stitch size per click, a fraction
+	LayerClicks    int // sum of the clicks of one layer's rows
+	FoldClicks     int // clicks of a layer's last row; the fold of a doubled band
+	FoldRow        int // clicks looser of the fold row, 0 none
+	TensionHeld    bool
+
+	// Widths.
+	FoldWidth              Num
+	FoldCircumference      Num
+	RelaxedCircumference   Num
+	StretchedCircumference Num
+	LeanDegrees            float64
+	LeanClamped            bool
+	HeadOpening            Num  // pullover
+	EdgeOpening            Num  // what the sewn-off edge stretches to
+	EdgeIsTighter          bool // the sewn-off edge decides, not the rib
+
+	// Columns, from the left edge.
+	RibColumns []int // to drop and latch
+	HemColumns []int // bumps to hang
+	HemWished  int   // bumps on the list before latched ones gave way
+
+	// Yarn.
+	LoopLength    float64 // cm in one stitch
+	OffYarn       Num     // cm, sewing off
+	YarnRows      Num     // the band's rows in rows at the garment's tension
+	BandYarn      float64 // m
+	BandYarnLow   float64 // m
+	BandYarnHigh  float64 // m
+	BandYarnGrams float64
+	Yarn          YarnState
+
+	has         known
+	grading     grading
+	layers      int
+	bandTooWide bool
+}
+
+// known is which groups of results could be worked out.
+type known struct {
+	neck, wanted, band, yoke, rows, depth, fold, relaxed, stretched, head,
+	hem, loop, off, yarn, yarnSpan, grams bool
+}
+
+// Solve works out what in allows. in has its defaults filled in; results that
+// need what is not said are left out. It never fails.
+func Solve(in Inputs) Plan {
+	p := Plan{In: in}
+	p.solveStitches()
+	p.solveRows()
+	p.solveWidths()
+	p.solveRib()
+	p.solveHem()
+	p.solveYarn()
+	return p
+}

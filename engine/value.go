@@ -1,0 +1,127 @@
+package engine
+
+// resultKeys lists the results in the order in which they are shown.
+var resultKeys = [...]Key{
+	WantedStitches, BandStitches, NeckResult, YokeDecreases, Rehang, LeftNeedle,
+	RightNeedle, LayerRows, TotalRows, DepthResult, Tension, FoldClicks,
+	SeamWidth, FoldCircumference, RelaxedCircumference, StretchedCircumference,
+	LeanDegrees, RibColumns, ColumnCount, LoopsToLatch, HemNeedles, HemCount,
+	OffYarn, BandYarn, BandYarnLow, BandYarnHigh, BandYarnGrams, LoopLength,
+	HeadOpening,
+}
+
+// ResultKeys lists every result in the order in which results are shown.
+func ResultKeys() []Key { return append([]Key(nil), resultKeys[:]...) }
+
+// Value is result k as JSON writes it: an int, a float64, a needle's name, a
+// list of names, a list of stitches per needle or of TensionRow. false where
+// k is no result or is not known yet.
+func (p Plan) Value(k Key) (any, bool) {
+	switch k {
+	case LeftNeedle:
+		return NeedleName(0, p.BandStitches), p.has.band
+	case RightNeedle:
+		return NeedleName(p.BandStitches-1, p.BandStitches), p.has.band
+	case RibColumns:
+		return needleNames(p.RibColumns, p.BandStitches), p.has.band
+	case HemNeedles:
+		return needleNames(p.HemColumns, p.BandStitches), p.has.hem
+	case Rehang:
+		return p.Rehang, p.Rehang != nil
+	case Tension:
+		return p.Tension(), p.has.rows
+	}
+	if i, ok := p.count(k); ok {
+		return i, true
+	}
+	if f, ok := p.measure(k); ok {
+		return f, true
+	}
+	return nil, false
+}
+
+// Float is a number of the plan: a result that is one number, or an input.
+// A neck that follows from the body's, and a click's effect that follows from
+// a whole number's, count as inputs that are there.
+func (p Plan) Float(k Key) (float64, bool) {
+	if n, ok := p.input(k); ok {
+		return n.Float(), true
+	}
+	if i, ok := p.count(k); ok {
+		return float64(i), true
+	}
+	return p.measure(k)
+}
+
+// input is number k of the inputs, said or following from another input.
+func (p Plan) input(k Key) (Num, bool) {
+	switch {
+	case p.In.Has(k):
+		return p.In.Num(k), IsNumber(k)
+	case k == Neck:
+		return p.NeckWanted, p.has.neck
+	case k == ClickEffect:
+		return p.Click.Mul(Int(100)), p.In.Has(NumberEffect) && p.In.Has(ClicksPerNumber)
+	}
+	return Num{}, false
+}
+
+// count is a result that is a whole number.
+func (p Plan) count(k Key) (int, bool) {
+	switch k {
+	case BandStitches:
+		return p.BandStitches, p.has.band
+	case YokeDecreases:
+		return p.YokeDecreases, p.has.yoke
+	case LayerRows:
+		return p.LayerRows, p.has.rows
+	case TotalRows:
+		return p.TotalRows, p.has.rows
+	case FoldClicks:
+		return p.FoldClicks, p.has.rows && p.Doubled
+	case ColumnCount:
+		return len(p.RibColumns), p.has.band
+	case LoopsToLatch:
+		return len(p.RibColumns) * p.TotalRows, p.has.band && p.has.rows
+	case HemCount:
+		return len(p.HemColumns), p.has.hem
+	}
+	return 0, false
+}
+
+// measure is a result that is a real number.
+func (p Plan) measure(k Key) (float64, bool) {
+	switch k {
+	case WantedStitches:
+		return p.WantedStitches.Float(), p.has.wanted
+	case NeckResult:
+		return p.NeckResult.Float(), p.has.band
+	case DepthResult:
+		return p.DepthResult.Float(), p.has.depth
+	case SeamWidth:
+		return p.SeamWidth.Float(), p.has.band
+	case FoldCircumference:
+		return p.FoldCircumference.Float(), p.has.fold
+	case RelaxedCircumference:
+		return p.RelaxedCircumference.Float(), p.has.relaxed
+	case StretchedCircumference:
+		return p.StretchedCircumference.Float(), p.has.stretched
+	case LeanDegrees:
+		return p.LeanDegrees, p.has.fold && p.has.depth
+	case OffYarn:
+		return p.OffYarn.Float(), p.has.off
+	case BandYarn:
+		return p.BandYarn, p.has.yarn
+	case BandYarnLow:
+		return p.BandYarnLow, p.has.yarnSpan
+	case BandYarnHigh:
+		return p.BandYarnHigh, p.has.yarnSpan
+	case BandYarnGrams:
+		return p.BandYarnGrams, p.has.grams
+	case LoopLength:
+		return p.LoopLength, p.has.loop
+	case HeadOpening:
+		return p.HeadOpening.Float(), p.has.head
+	}
+	return 0, false
+}

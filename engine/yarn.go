@@ -1,0 +1,123 @@
+package engine
+
+import "math"
+
+// Area constants of plain knit, stitches per area times loop length squared,
+// after Munden 1959 as quoted in Spencer, Knitting Technology, ch. 22: dry
+// relaxed, washed and dried flat, fully relaxed.
+const (
+	ksLow  = 19.0
+	ksMid  = 21.6
+	ksHigh = 23.1
+)
+
+// Backstitch goes two needles on and one back, so the yarn is three times the
+// width (common practice; knitca.com 2010 has the same factor). The tails are
+// to thread and to weave in.
+const (
+	offWidths = 3
+	offTails  = 30 // cm
+)
+
+// yarnMargin is what is added to a need before it is held against what is
+// left: 10 %, the low end of the usual allowance for waste (apparelscience.com
+// gives 10 to 15 %).
+const yarnMargin = 1.1
+
+// loopLength is the yarn in one stitch, cm, from gauges per 10 cm and an area
+// constant: l = sqrt(Ks / (wales per cm * courses per cm)).
+func loopLength(stitches, rows Num, ks float64) float64 {
+	return math.Sqrt(ks * 100 / (stitches.Float() * rows.Float()))
+}
+
+// YarnState is whether what is left of the yarn is enough.
+type YarnState int
+
+// The states; YarnUnknown where the need or the rest is not known.
+const (
+	YarnUnknown YarnState = iota
+	YarnEnough
+	YarnTight // enough at the low end of the estimate, not at the high end
+	YarnShort
+)
+
+// solveYarn fills in loop length, the yarn for the band and for sewing off.
+func (p *Plan) solveYarn() {
+	in := p.In
+	sg, rg := in.Num(StitchGauge), in.Num(RowGauge)
+	measured := in.Num(RowYarn).Sign() > 0
+	var low, high float64
+	switch {
+	case measured:
+		p.LoopLength = in.Num(RowYarn).Float()
+	case sg.Sign() > 0 && rg.Sign() > 0:
+		p.LoopLength = loopLength(sg, rg, ksMid)
+		low, high = loopLength(sg, rg, ksLow), loopLength(sg, rg, ksHigh)
+	}
+	p.has.loop = p.LoopLength > 0
+	if p.has.band && in.Has(NeedlePitch) {
+		p.has.off = true
+		width := in.Num(NeedlePitch).Mul(Int(int64(p.BandStitches))).Div(Int(10))
+		p.OffYarn = width.Mul(Int(offWidths)).Add(Int(offTails))
+	}
+	if !p.has.off || !p.has.rows || !p.has.loop {
+		return
+	}
+	p.has.yarn, p.has.yarnSpan = true, !measured
+	p.YarnRows = p.yarnRows()
+	p.BandYarn = p.bandYarn(p.LoopLength)
+	if !measured {
+		p.BandYarnLow, p.BandYarnHigh = p.bandYarn(low), p.bandYarn(high)
+	}
+	if in.Num(YarnLength).Sign() > 0 {
+		p.has.grams = true
+		p.BandYarnGrams = p.grams(p.BandYarn)
+		p.Yarn = p.yarnState()
+	}
+}
+
+// yarnRows is the rows of the band in rows at the garment's tension: a tighter
+// row takes less. A doubled band has its closing row too.
+func (p *Plan) yarnRows() Num {
+	rows := p.layerHeight().Mul(Int(int64(p.layers)))
+	if p.FoldRow > 0 {
+		rows = rows.Add(Int(1)).Add(p.Click.Mul(Int(int64(p.FoldRow))))
+	}
+	if p.Doubled {
+		rows = rows.Add(Int(1))
+	}
+	return rows
+}
+
+// bandYarn is metres for the band and for sewing it off, loop in cm.
+func (p *Plan) bandYarn(loop float64) float64 {
+	return (float64(p.BandStitches)*loop*p.YarnRows.Float() + p.OffYarn.Float()) / 100
+}
+
+func (p *Plan) grams(metres float64) float64 {
+	return metres * 100 / p.In.Num(YarnLength).Float()
+}
+
+// yarnSafe is the grams to have at hand: the high end of the estimate, or the
+// measured need, with the margin. yarnBare is the same from the low end.
+func (p *Plan) yarnSafe() float64 { return yarnMargin * p.grams(max(p.BandYarn, p.BandYarnHigh)) }
+
+func (p *Plan) yarnBare() float64 {
+	if p.has.yarnSpan {
+		return yarnMargin * p.grams(p.BandYarnLow)
+	}
+	return yarnMargin * p.grams(p.BandYarn)
+}
+
+func (p *Plan) yarnState() YarnState {
+	if !p.In.Has(YarnLeft) {
+		return YarnUnknown
+	}
+	switch left := p.In.Num(YarnLeft).Float(); {
+	case left >= p.yarnSafe():
+		return YarnEnough
+	case left >= p.yarnBare():
+		return YarnTight
+	}
+	return YarnShort
+}
