@@ -15,7 +15,7 @@ func (p *Plan) solveWidths() {
 		return
 	}
 	p.has.fold = true
-	p.FoldWidth = p.SeamWidth.Mul(Int(1).Sub(p.Click.Mul(Int(int64(p.FoldClicks)))))
+	p.FoldWidth = p.SeamWidth.Mul(Int(1).Sub(p.Click.Mul(wholeNum(p.FoldClicks))))
 	p.FoldCircumference = p.FoldWidth.Add(overlap(in))
 	if p.has.depth {
 		p.LeanDegrees, p.LeanClamped = lean(p.SeamWidth.Sub(p.FoldWidth), p.DepthResult)

@@ -84,7 +84,7 @@ func (g grading) sums() *clickSums {
 func nearestRows(rows, click Num, sums *clickSums) (int, bool) {
 	twice := rows.Mul(Int(2))
 	past := func(r int) bool { // nearer to r+1 rows than to r, or as near
-		mid := Int(int64(2*r + 1)).Sub(click.Mul(Int(int64(sums[r] + sums[r+1]))))
+		mid := wholeNum(2*r + 1).Sub(click.Mul(wholeNum(sums[r] + sums[r+1])))
 		return !twice.Less(mid)
 	}
 	r := MinRows + sort.Search(MaxRows-MinRows, func(i int) bool { return !past(MinRows + i) })
@@ -128,7 +128,7 @@ func (p *Plan) solveRows() {
 // layerHeight is the height of one layer in rows of the garment: each row
 // counts for as much as its tension leaves of it.
 func (p *Plan) layerHeight() Num {
-	return Int(int64(p.LayerRows)).Sub(p.Click.Mul(Int(int64(p.LayerClicks))))
+	return wholeNum(p.LayerRows).Sub(p.Click.Mul(wholeNum(p.LayerClicks)))
 }
 
 // TensionRow is the dial for one row of the band, counted from the yoke.
@@ -167,6 +167,6 @@ func (p Plan) dial(clicks int) *float64 {
 	if !p.In.Has(MainTension) {
 		return nil
 	}
-	d := p.In.Num(MainTension).Sub(Int(int64(clicks)).Div(p.In.Num(ClicksPerNumber))).Float()
+	d := p.In.Num(MainTension).Sub(wholeNum(clicks).Div(p.In.Num(ClicksPerNumber))).Float()
 	return &d
 }

@@ -11,6 +11,9 @@ type Choice struct {
 // needles: no possible neck and gauge come near it.
 const maxStitches = 5000
 
+// wholeNum is a count as a Num.
+func wholeNum(i int) Num { return Int(int64(i)) }
+
 // closing is the set of counts that close symmetrically in one rib:
 // first, first+step, first+2*step ...
 type closing struct{ first, step int }
@@ -33,7 +36,7 @@ func closingOf(in Inputs) closing {
 // nearest is the closing count nearest to wanted; on a tie the larger, since
 // a tight neck is the worse fault.
 func (c closing) nearest(wanted Num) int {
-	i := wanted.Sub(Int(int64(c.first))).Div(Int(int64(c.step))).Round()
+	i := wanted.Sub(wholeNum(c.first)).Div(wholeNum(c.step)).Round()
 	return c.first + max(i, 0)*c.step
 }
 
@@ -77,7 +80,7 @@ func overlap(in Inputs) Num {
 // seamWidth is what shows of n stitches at the seam, cm; the stitch gauge is
 // set and not 0.
 func seamWidth(in Inputs, n int) Num {
-	shown := Int(int64(n)).Sub(in.Num(SeamStitches).Mul(Int(2)))
+	shown := wholeNum(n).Sub(in.Num(SeamStitches).Mul(Int(2)))
 	return shown.Mul(Int(10)).Div(in.Num(StitchGauge))
 }
 

@@ -57,7 +57,7 @@ func (p *Plan) solveYarn() {
 	p.has.loop = p.LoopLength > 0
 	if p.has.band && in.Has(NeedlePitch) {
 		p.has.off = true
-		width := in.Num(NeedlePitch).Mul(Int(int64(p.BandStitches))).Div(Int(10))
+		width := in.Num(NeedlePitch).Mul(wholeNum(p.BandStitches)).Div(Int(10))
 		p.OffYarn = width.Mul(Int(offWidths)).Add(Int(offTails))
 	}
 	if !p.has.off || !p.has.rows || !p.has.loop {
@@ -79,9 +79,9 @@ func (p *Plan) solveYarn() {
 // yarnRows is the rows of the band in rows at the garment's tension: a tighter
 // row takes less. A doubled band has its closing row too.
 func (p *Plan) yarnRows() Num {
-	rows := p.layerHeight().Mul(Int(int64(p.layers)))
+	rows := p.layerHeight().Mul(wholeNum(p.layers))
 	if p.FoldRow > 0 {
-		rows = rows.Add(Int(1)).Add(p.Click.Mul(Int(int64(p.FoldRow))))
+		rows = rows.Add(Int(1)).Add(p.Click.Mul(wholeNum(p.FoldRow)))
 	}
 	if p.Doubled {
 		rows = rows.Add(Int(1))

@@ -1,0 +1,123 @@
+package engine
+
+import "strconv"
+
+// Record is how one number came about, so that a reason can be told from the
+// thing that made it. Expr is arithmetic with this plan's figures, in + - * /
+// ( ) and sqrt, asin (radians), floor, min and max; it comes to Unrounded,
+// within what its written figures leave (0.1 %).
+type Record struct {
+	Key       Key
+	Rule      string // one of Rules
+	From      []Key  // inputs and results it is made from
+	Expr      string
+	Check     string // where the rounded value has a sum of its own: comes to Value
+	Value     float64
+	Unrounded float64
+	Rounding  string // one of the Round codes
+}
+
+// How a number was made whole.
+const (
+	RoundNone     = "none"
+	RoundClosing  = "closing-nearest" // to the nearest count that closes, the larger on a tie
+	RoundRows     = "rows-nearest"    // to the rows whose depth is nearest, the larger on a tie
+	RoundRowsHeld = "rows-held"       // to the fewest or the most rows planned
+	RoundDown     = "whole-down"
+)
+
+// The rules a number can come from.
+const (
+	RuleSaid       = "said"
+	RuleBody       = "neck-from-body"
+	RuleClick      = "click-from-number"
+	RuleWanted     = "width-times-gauge"
+	RuleCloses     = "closing-count"
+	RuleNeck       = "neck-of-count"
+	RuleYoke       = "yoke-less-band"
+	RuleCentred    = "centred-on-bed"
+	RuleRows       = "rows-for-depth"
+	RuleTotal      = "rows-of-layers"
+	RuleDepth      = "depth-of-rows"
+	RuleFoldClicks = "clicks-at-fold"
+	RuleSeam       = "width-of-count"
+	RuleFold       = "width-at-fold"
+	RuleRelaxed    = "rib-relaxed"
+	RuleStretched  = "rib-stretched"
+	RuleLean       = "lean-of-cone"
+	RuleColumns    = "purl-columns"
+	RuleLoops      = "columns-times-rows"
+	RuleHem        = "hem-bumps"
+	RuleOff        = "backstitch-yarn"
+	RuleYarn       = "yarn-of-rows"
+	RuleGrams      = "grams-of-length"
+	RuleLoop       = "loop-from-gauge"
+	RuleHead       = "weaker-edge"
+)
+
+// Rules lists every rule a record can name.
+func Rules() []string {
+	return []string{RuleSaid, RuleBody, RuleClick, RuleWanted, RuleCloses, RuleNeck,
+		RuleYoke, RuleCentred, RuleRows, RuleTotal, RuleDepth, RuleFoldClicks, RuleSeam,
+		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
+		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead}
+}
+
+// Record is how number k of the plan came about; ok is false where it is not
+// there or is no single number. An input that is no number (the garment, the
+// rib) has a record without figures.
+func (p Plan) Record(k Key) (Record, bool) {
+	if p.In.Has(k) {
+		return p.said(k, k), true
+	}
+	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn} {
+		if r, ok := part(k); ok {
+			r.Key = k
+			if r.Rounding == "" {
+				r.Rounding = RoundNone
+			}
+			if r.Rounding == RoundNone {
+				r.Unrounded = r.Value
+			}
+			return r, true
+		}
+	}
+	return Record{}, false
+}
+
+// said is the record of a number under k that the knitter gave as from.
+func (p Plan) said(k, from Key) Record {
+	r := Record{Key: k, Rule: RuleSaid, From: []Key{from}, Rounding: RoundNone}
+	if IsNumber(from) {
+		n := p.In.Num(from)
+		r.Expr, r.Value, r.Unrounded = fig(n), n.Float(), n.Float()
+	}
+	return r
+}
+
+// fig is a number as it is written in an expression: up to four decimals, more
+// only where a small number would lose its figures.
+func fig(n Num) string {
+	if n.IsInt() && n.Sign() >= 0 {
+		return n.String()
+	}
+	return figure(n.Float())
+}
+
+func figure(f float64) string {
+	decimals := 4
+	for small := f; small != 0 && small < 0.1 && small > -0.1 && decimals < 12; small *= 10 {
+		decimals++
+	}
+	s := strconv.FormatFloat(f, 'f', decimals, 64)
+	if n, err := strconv.ParseFloat(s, 64); err == nil {
+		s = strconv.FormatFloat(n, 'f', -1, 64)
+	}
+	if f < 0 {
+		return "(" + s + ")"
+	}
+	return s
+}
+
+// percent is a click's effect as it is written: a share of the stitch.
+func (p Plan) percent() string { return fig(p.Click.Mul(Int(100))) + " / 100" }

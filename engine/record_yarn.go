@@ -1,0 +1,56 @@
+package engine
+
+import "fmt"
+
+func (p Plan) recordYarn(k Key) (Record, bool) {
+	switch k {
+	case LoopLength:
+		if p.In.Num(RowYarn).Sign() > 0 {
+			return p.said(LoopLength, RowYarn), true
+		}
+		return Record{Rule: RuleLoop, From: []Key{StitchGauge, RowGauge}, Expr: p.loopExpr(ksMid),
+			Value: p.LoopLength}, p.has.loop
+	case OffYarn:
+		return Record{Rule: RuleOff, From: []Key{BandStitches, NeedlePitch},
+			Expr: fmt.Sprintf("%d * %d * %s / 10 + %d", offWidths, p.BandStitches,
+				p.num(NeedlePitch), offTails),
+			Value: p.OffYarn.Float()}, p.has.off
+	}
+	if !p.has.yarn {
+		return Record{}, false
+	}
+	switch k {
+	case BandYarn:
+		return p.recordBandYarn(figure(p.LoopLength), p.BandYarn, LoopLength), true
+	case BandYarnLow:
+		return p.recordBandYarn(p.loopExpr(ksLow), p.BandYarnLow, StitchGauge, RowGauge), p.has.yarnSpan
+	case BandYarnHigh:
+		return p.recordBandYarn(p.loopExpr(ksHigh), p.BandYarnHigh, StitchGauge, RowGauge), p.has.yarnSpan
+	case BandYarnGrams:
+		return Record{Rule: RuleGrams, From: []Key{BandYarn, YarnLength},
+			Expr:  figure(p.BandYarn) + " * 100 / " + p.num(YarnLength),
+			Value: p.BandYarnGrams}, p.has.grams
+	}
+	return Record{}, false
+}
+
+func (p Plan) loopExpr(ks float64) string {
+	return fmt.Sprintf("sqrt(%s * 100 / (%s * %s))", figure(ks), p.num(StitchGauge), p.num(RowGauge))
+}
+
+// recordBandYarn is the yarn of all rows and of sewing off, m, with the loop
+// length written as loop.
+func (p Plan) recordBandYarn(loop string, v float64, loopFrom ...Key) Record {
+	rows := fmt.Sprintf("%d * %s", p.layers, p.layerExpr())
+	from := append([]Key{BandStitches}, loopFrom...)
+	from = append(from, LayerRows, Layers, Tension, ClickEffect)
+	if p.FoldRow > 0 {
+		rows += fmt.Sprintf(" + 1 + %d * %s", p.FoldRow, p.percent())
+		from = append(from, FoldRow)
+	}
+	if p.Doubled {
+		rows += " + 1" // the closing row
+	}
+	return Record{Rule: RuleYarn, From: append(from, OffYarn), Value: v,
+		Expr: fmt.Sprintf("(%d * %s * (%s) + %s) / 100", p.BandStitches, loop, rows, fig(p.OffYarn))}
+}
