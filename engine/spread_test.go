@@ -2,6 +2,7 @@ package engine
 
 import (
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -153,6 +154,113 @@ func TestSpreadExamples(t *testing.T) {
 	for _, tt := range tests {
 		if got := Spread(tt.stitches, tt.needles); !slices.Equal(got, tt.want) {
 			t.Errorf("Spread(%d, %d) = %v, want %v", tt.stitches, tt.needles, got, tt.want)
+		}
+	}
+}
+
+func TestSpreadStages(t *testing.T) {
+	for needles := 1; needles <= 60; needles++ {
+		for stitches := 0; stitches <= 9*needles; stitches++ {
+			left, hangings := stitches, 0
+			for _, m := range SpreadStages(stitches, needles) {
+				sum := 0
+				for _, s := range m {
+					sum += s
+				}
+				if sum != left || len(m) >= left {
+					t.Fatalf("%d on %d: a hanging of %d takes %d to %d", stitches, needles, left, sum, len(m))
+				}
+				left = len(m)
+				hangings++
+			}
+			need := 0
+			for c := needles; c < stitches; c *= 2 {
+				need++
+			}
+			if stitches > needles && left != needles || hangings != need {
+				t.Fatalf("%d on %d: %d hangings leave %d, want %d hangings", stitches, needles, hangings, left, need)
+			}
+		}
+	}
+	if got := SpreadStages(268, 80); len(got) != 2 || len(got[0]) != 146 {
+		t.Errorf("268 on 80: %d hangings, first leaves %d; want 2 and 146 (the middle in proportion)", len(got), len(got[0]))
+	}
+}
+
+func TestRuns(t *testing.T) {
+	tests := []struct {
+		stitches, needles int
+		runs              []Run
+		phrases           []Phrase
+	}{
+		{97, 97, nil, nil},
+		{98, 97, []Run{{48, 0, 1}}, nil},
+		{201, 134, []Run{{1, 2, 67}}, []Phrase{{[]int{2}, 66}}},
+		{150, 101, []Run{{1, 2, 13}, {28, 2, 23}, {75, 2, 13}},
+			[]Phrase{{[]int{2}, 12}, {[]int{3}, 1}, {[]int{2}, 22}, {[]int{3}, 1}, {[]int{2}, 12}}},
+		{11, 8, []Run{{1, 2, 2}, {6, 0, 1}}, []Phrase{{[]int{2, 3}, 1}}},
+	}
+	for _, tt := range tests {
+		m := Spread(tt.stitches, tt.needles)
+		if got := Runs(m); !slices.Equal(got, tt.runs) {
+			t.Errorf("%d on %d: runs %v, want %v", tt.stitches, tt.needles, got, tt.runs)
+		}
+		_, got := Phrases(m)
+		same := func(a, b Phrase) bool { return slices.Equal(a.Steps, b.Steps) && a.Times == b.Times }
+		if !slices.EqualFunc(got, tt.phrases, same) {
+			t.Errorf("%d on %d: phrases %v, want %v", tt.stitches, tt.needles, got, tt.phrases)
+		}
+	}
+	if m := FromRuns([]Run{{3, 2, 3}}, 7); m != nil {
+		t.Errorf("a run past the last needle gave %v", m)
+	}
+	if m := FromRuns([]Run{{3, 0, 1}, {1, 2, 2}}, 7); m != nil {
+		t.Errorf("two runs on one needle gave %v", m)
+	}
+	if m := FromPhrases(1, []Phrase{{[]int{0}, 1}}, 7); m != nil {
+		t.Errorf("a step of nothing gave %v", m)
+	}
+}
+
+func TestPhrasesSayTheMap(t *testing.T) {
+	for n := 1; n <= 120; n++ {
+		for d := 0; d <= n; d++ {
+			m := Spread(n+d, n)
+			first, phrases := Phrases(m)
+			if got := FromPhrases(first, phrases, n); !slices.Equal(got, m) {
+				t.Fatalf("n=%d d=%d: phrases %d %v do not give the map", n, d, first, phrases)
+			}
+			first, phrases = Phrases(Singles(m))
+			if got := FromPhrases(first, phrases, n); !slices.Equal(Singles(got), m) {
+				t.Fatalf("n=%d d=%d: phrases of the singles %d %v do not give the map", n, d, first, phrases)
+			}
+		}
+	}
+}
+
+func TestSpreadPublished(t *testing.T) {
+	for _, row := range published(t, "decreases.csv") {
+		edge := whole(t, row["edge"])
+		stitches, d := whole(t, row["stitches"])-edge, whole(t, row["decreases"])
+		m := Spread(stitches, stitches-d)
+		if len(m)+edge != whole(t, row["left"]) {
+			t.Errorf("%s: %d left, want %s", row["id"], len(m)+edge, row["left"])
+		}
+		// A step of s needles holds s+1 stitches, since its last carries two.
+		got := stepsAround(doubled(m), len(m))
+		for i := range got {
+			got[i]++
+		}
+		var want []int
+		for group := range strings.SplitSeq(row["groups"], "+") {
+			count, size, _ := strings.Cut(group, "of")
+			for range whole(t, count) {
+				want = append(want, whole(t, size))
+			}
+		}
+		slices.Sort(want)
+		if !slices.Equal(got, want) {
+			t.Errorf("%s: groups %v, want %v", row["id"], got, want)
 		}
 	}
 }
