@@ -1,0 +1,17 @@
+package rules
+
+import "testing"
+
+func TestLoad(t *testing.T) {
+	if _, err := Load(); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func BenchmarkLoad(b *testing.B) {
+	for b.Loop() {
+		if _, err := Load(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
