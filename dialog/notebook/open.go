@@ -1,0 +1,136 @@
+package notebook
+
+import (
+	"errors"
+	"io"
+	"os"
+	"path/filepath"
+)
+
+// Report says how the opening went.
+type Report struct {
+	Entries  int    // entries read
+	Cut      int    // bytes of a half-written last line that were cut
+	SideCopy string // file that now holds everything from the damage on
+	Newer    bool   // a later format from some line on: untouched, read-only
+	ReadOnly error  // why nothing can be added, nil if it can
+}
+
+// Open opens or creates the project and takes its lock: ErrBusy if another
+// window has it, a *NameError for a name that will not do, a *WriteError where
+// there is nothing to read and nothing can be written. A file that can be read
+// but not written is opened for reading only; the Report says so.
+func Open(folder, project string) (*Book, Report, error) {
+	name, exists, err := resolve(folder, project)
+	if err != nil {
+		return nil, Report{}, err
+	}
+	if err := makeFolder(folder); err != nil {
+		return nil, Report{}, err
+	}
+	b := &Book{name: name, folder: folder}
+	b.lock, err = lock(b.path(".lock"))
+	if errors.Is(err, ErrBusy) {
+		return nil, Report{}, err
+	}
+	if err == nil {
+		b.file, err = openFile(b.path(ending), os.O_RDWR|os.O_APPEND|os.O_CREATE)
+	}
+	if err != nil {
+		if b.lock != nil {
+			_ = b.lock.Unlock()
+		}
+		err = &WriteError{b.path(ending), err}
+		if !exists || errors.Is(err, ErrLink) {
+			return nil, Report{}, err
+		}
+		return readOnly(folder, name, err)
+	}
+	if !exists {
+		syncFolder(folder)
+	}
+	return b.load()
+}
+
+// Read opens the project for reading only and without its lock, as a second
+// window may. Nothing is repaired.
+func Read(folder, project string) (*Book, Report, error) {
+	name, _, err := resolve(folder, project)
+	if err != nil {
+		return nil, Report{}, err
+	}
+	return readOnly(folder, name, ErrReadOnly)
+}
+
+func readOnly(folder, name string, why error) (*Book, Report, error) {
+	b := &Book{name: name, folder: folder, readOnly: why}
+	var err error
+	if b.file, err = openFile(b.path(ending), os.O_RDONLY); err != nil {
+		return nil, Report{}, err
+	}
+	return b.load()
+}
+
+func openFile(path string, flag int) (*os.File, error) {
+	if _, err := plain(path); err != nil {
+		return nil, err
+	}
+	return os.OpenFile(path, flag|noFollow, 0o600)
+}
+
+func (b *Book) path(end string) string { return filepath.Join(b.folder, b.name+end) }
+
+// load reads the file and, unless the book is read-only, puts right what can
+// be put right.
+func (b *Book) load() (*Book, Report, error) {
+	data, err := readAll(b.file)
+	if err != nil {
+		b.Close()
+		return nil, Report{}, err
+	}
+	r := read(data)
+	b.entries, b.size, b.open = r.entries, int64(r.good), r.open
+	b.settled = !r.open && r.bad == nil
+	rep := Report{Entries: len(r.entries), Newer: r.newer}
+	if r.newer && b.readOnly == nil {
+		b.readOnly = ErrReadOnly
+	}
+	if b.readOnly == nil {
+		rep.Cut, rep.SideCopy = b.mend(r)
+	}
+	rep.ReadOnly = b.readOnly
+	return b, rep, nil
+}
+
+// mend keeps a copy of what is damaged, then cuts the file back to its
+// entries. If no copy can be made nothing is cut and the book is read-only.
+func (b *Book) mend(r reading) (cut int, copied string) {
+	_ = b.file.Chmod(0o600)
+	if r.bad != nil && !r.torn {
+		var err error
+		if copied, err = sideCopy(b.path(""), r.bad); err != nil {
+			b.readOnly = &WriteError{b.path(ending), err}
+			return 0, ""
+		}
+	}
+	if r.torn {
+		cut = len(r.bad)
+	}
+	// If this fails now, Append tries again before it writes.
+	_ = b.settle()
+	return cut, copied
+}
+
+// readAll reads f whole with one buffer of its size, not a growing one.
+func readAll(f *os.File) ([]byte, error) {
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	data := make([]byte, info.Size())
+	n, err := io.ReadFull(io.NewSectionReader(f, 0, info.Size()), data)
+	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
+		err = nil
+	}
+	return data[:n], err
+}
