@@ -1,7 +1,7 @@
 package engine
 
 // ColourworkNumbers is how many whole dial numbers looser than plain a
-// two-colour row is knitted (common practice, and alessandrina's yoke notes).
+// two-colour row is knitted (common practice).
 const ColourworkNumbers = 1
 
 // Float limits where the knitter names none: 2.5 cm, or 5 stitches where no

@@ -73,3 +73,13 @@ func Rounds(from, to, perRound int) (rounds, left int) {
 	}
 	return (from - to) / perRound, (from - to) % perRound
 }
+
+// StageRows are the rows of each of n stages that share a depth in cm at a
+// row gauge to 10 cm; what does not divide is spread over them. nil where n is
+// below 1 or the depth is not over 0.
+func StageRows(depth, rowGauge Num, n int) []int {
+	if n < 1 || depth.Sign() <= 0 {
+		return nil
+	}
+	return evenGaps(depth.Mul(rowGauge).Div(Int(10)).Round(), n)
+}
