@@ -50,6 +50,9 @@ func TestHistogramEdges(t *testing.T) {
 	if mean, sd := (Histogram{}).Moments(); !math.IsNaN(mean) || !math.IsNaN(sd) {
 		t.Errorf("nobody has mean %g and deviation %g", mean, sd)
 	}
+	if p := (Histogram{{Value: 4, Count: -1}}).Percentile(.5); !math.IsNaN(p) {
+		t.Errorf("the middle of less than nobody is %g", p)
+	}
 	h := Histogram{{Value: 4, Count: 1}, {Value: 1, Count: 2}, {Value: 9, Count: 0}}
 	for _, tt := range []struct{ p, want float64 }{{0, 1}, {.5, 1}, {.75, 2.5}, {1, 4}, {-3, 1}, {7, 4}} {
 		if got := h.Percentile(tt.p); got != tt.want {

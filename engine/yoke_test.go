@@ -54,6 +54,10 @@ func TestStages(t *testing.T) {
 			Stages: []StageSpec{{}, {Repeat: 10}}}, []int{100, 80, 50}},
 		{"no more than the stage before", YokeSpec{Start: 104, Neck: 90, Method: EqualCuts,
 			Stages: []StageSpec{{}, {Repeat: 20}}}, []int{104, 100, 90}},
+		{"the nearest is over the stage before", YokeSpec{Start: 99, Neck: 60, Method: EqualCuts,
+			Stages: []StageSpec{{}, {Repeat: 25}, {}, {}}}, []int{99, 75, 75, 70, 60}},
+		{"the nearest is under the neck", YokeSpec{Start: 99, Neck: 60, Method: EqualCuts,
+			Stages: []StageSpec{{}, {}, {Repeat: 29}, {Repeat: 29}}}, []int{99, 89, 87, 87, 60}},
 		{"a neck over the sequence's own", YokeSpec{Start: 268, Neck: 97, Method: SequenceB, Stages: h(0, 0, 0)},
 			[]int{268, 201, 134, 97}},
 	}
@@ -150,5 +154,24 @@ func TestStagesImpossible(t *testing.T) {
 	y.Neck = neck.Most
 	if _, err := Stages(y); err != nil {
 		t.Errorf("the neck offered instead does not work: %v", err)
+	}
+}
+
+func TestImpossibleMessages(t *testing.T) {
+	tests := []struct {
+		err  error
+		want string
+	}{
+		{&CutsError{SequenceC, 3, 4}, "yoke: 3 cuts by sequence_c, which has 4"},
+		{&NeckError{140, 134}, "yoke: a neck of 140 where the stages allow 1 to 134"},
+		{&HeightError{1}, "yoke: stage 1 has no height"},
+		{&RepeatError{Stage: 1, Repeat: 40, Edge: 1, Least: 90, Most: 104}, "yoke: stage 1 has no 40n+1 from 90 to 104"},
+		{&PieceError{0, 60, 2, 50}, "yoke: one repeat of stage 0 (60+2) is wider than 50 needles"},
+		{&HolesError{5, 4}, "buttonholes: 5 do not fit, at most 4"},
+	}
+	for _, tt := range tests {
+		if got := tt.err.Error(); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
 	}
 }
