@@ -15,14 +15,14 @@ var files embed.FS
 // after Load, so it may be shared.
 type Book struct {
 	Keys    []KeyCard    // in the order of engine.InputKeys
-	Results []ResultCard // in the order of results.md
+	Results []ResultCard // in the order of engine.ResultKeys
 	Ribs    []RibCard    // in the order of ribs.md
 	Sources map[string]Source
 	Tables  Tables
 
-	cards   map[string][]Card
-	byKey   map[engine.Key]int
-	byValue map[engine.Key]int
+	cards    map[string][]Card
+	byKey    map[engine.Key]int
+	byResult map[engine.Key]int
 }
 
 // Load reads the book built into the program. Its errors are Errors; the book
@@ -81,7 +81,7 @@ func (b *Book) Key(k engine.Key) (KeyCard, bool) {
 
 // Result is what is known about a result.
 func (b *Book) Result(k engine.Key) (ResultCard, bool) {
-	i, ok := b.byValue[k]
+	i, ok := b.byResult[k]
 	if !ok {
 		return ResultCard{}, false
 	}

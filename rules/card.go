@@ -38,10 +38,12 @@ type cardReader struct {
 	ids   map[string]bool
 	bad   *faults
 
-	state     int
-	lastField string
-	textStart int    // of the text being read
-	section   string // its section, "" for the card's own text
+	state      int
+	field      string // being read, "" for none
+	valueStart int
+	valueEnd   int    // of what was read of it so far
+	section    string // whose text is being read, "" for the card's own
+	textStart  int
 }
 
 // States of the reader within a card.
@@ -65,7 +67,7 @@ func readCards(file, src string, bad *faults) []Card {
 		r.line++
 		r.take(strings.TrimSuffix(src[start:start+end], "\r"), start)
 	}
-	r.closeText(len(src))
+	r.close(len(src))
 	return r.cards
 }
 
@@ -73,16 +75,17 @@ func readCards(file, src string, bad *faults) []Card {
 func (r *cardReader) take(line string, start int) {
 	switch {
 	case strings.HasPrefix(line, "# "):
-		r.closeText(start)
+		r.close(start)
 		r.open(strings.TrimSpace(line[2:]))
 	case r.state == beforeCards:
 	case strings.HasPrefix(line, "## "):
-		r.closeText(start)
+		r.close(start)
 		r.openSection(strings.TrimSpace(line[3:]))
 	case r.state == inFields && strings.TrimSpace(line) == "":
+		r.closeField()
 		r.state, r.section, r.textStart = inText, "", r.pos
 	case r.state == inFields:
-		r.field(line)
+		r.takeField(line, start)
 	}
 }
 
@@ -98,7 +101,7 @@ func (r *cardReader) open(id string) {
 	}
 	r.ids[id] = true
 	r.cards = append(r.cards, c)
-	r.state, r.lastField = inFields, ""
+	r.state, r.field = inFields, ""
 }
 
 func (r *cardReader) openSection(name string) {
@@ -113,8 +116,9 @@ func (r *cardReader) openSection(name string) {
 	r.state, r.section, r.textStart = inText, name, r.pos
 }
 
-// closeText stores the text that ends at offset end.
-func (r *cardReader) closeText(end int) {
+// close stores what is being read, a field or a text that ends at offset end.
+func (r *cardReader) close(end int) {
+	r.closeField()
 	if r.state != inText {
 		return
 	}
@@ -126,22 +130,39 @@ func (r *cardReader) closeText(end int) {
 	r.current().Sections[r.section] = text
 }
 
-// field reads "name: value", or a line that goes on with the last value.
-func (r *cardReader) field(line string) {
-	c := r.current()
-	if strings.HasPrefix(line, "  ") && r.lastField != "" {
-		c.Fields[r.lastField] += " " + strings.TrimSpace(line)
+// takeField reads "name: value", or a line that goes on with the last value.
+func (r *cardReader) takeField(line string, start int) {
+	if strings.HasPrefix(line, "  ") && r.field != "" {
+		r.valueEnd = start + len(line)
 		return
 	}
-	name, value, found := strings.Cut(line, ":")
+	r.closeField()
+	name, _, found := strings.Cut(line, ":")
 	if !found || !isID(name) {
 		r.fault("not a field: " + line)
 		return
 	}
-	if _, twice := c.Fields[name]; twice {
+	if _, twice := r.current().Fields[name]; twice {
 		r.fault("field " + name + " is there twice")
 	}
-	c.Fields[name], r.lastField = strings.TrimSpace(value), name
+	r.field, r.valueStart, r.valueEnd = name, start+len(name)+1, start+len(line)
+}
+
+// closeField stores the field being read; the lines of a long value are joined
+// by single spaces.
+func (r *cardReader) closeField() {
+	if r.field == "" {
+		return
+	}
+	value := strings.TrimSpace(r.src[r.valueStart:r.valueEnd])
+	if strings.Contains(value, "\n") {
+		lines := strings.Split(value, "\n")
+		for i := range lines {
+			lines[i] = strings.TrimSpace(lines[i])
+		}
+		value = strings.Join(lines, " ")
+	}
+	r.current().Fields[r.field], r.field = value, ""
 }
 
 // fault tells of something at the present line.

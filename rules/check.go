@@ -47,7 +47,7 @@ func (b *Book) checkSources(file string, bad *faults) {
 // checkWords wants one meaning for a word within a file, in the form in which
 // words are looked up: lower-case letters, digits, apostrophes, single spaces.
 func checkWords(cards []Card, bad *faults) {
-	owner := map[string]string{}
+	owner := make(map[string]string, 16*len(cards))
 	for _, c := range cards {
 		for _, w := range c.List("words") {
 			if !isWord(w) {
@@ -96,7 +96,7 @@ func (b *Book) checkText(c Card, text string, bad *faults) {
 			return
 		}
 		_, input := b.byKey[engine.Key(key)]
-		_, result := b.byValue[engine.Key(key)]
+		_, result := b.byResult[engine.Key(key)]
 		if !input && !result {
 			bad.card(c, UnknownKey, "{"+key+"}")
 		}

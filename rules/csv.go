@@ -15,7 +15,7 @@ type table struct {
 	bad    *faults
 }
 
-// row is one line of a table.
+// row is one line of a table. It holds only until the next is read.
 type row struct {
 	t      *table
 	line   int
@@ -31,6 +31,7 @@ func readTable(fsys fs.FS, name string, bad *faults, each func(row)) {
 		return
 	}
 	line := 0
+	var values []string
 	for rest, more := string(text), true; more; {
 		var l string
 		l, rest, more = strings.Cut(rest, "\n")
@@ -39,7 +40,7 @@ func readTable(fsys fs.FS, name string, bad *faults, each func(row)) {
 		if l == "" || l[0] == '#' {
 			continue
 		}
-		values := strings.Split(l, ",")
+		values = splitComma(l, values[:0])
 		if t.column == nil {
 			t.column = map[string]int{}
 			for i, name := range values {
@@ -52,6 +53,18 @@ func readTable(fsys fs.FS, name string, bad *faults, each func(row)) {
 			continue
 		}
 		each(row{t: t, line: line, values: values})
+	}
+}
+
+// splitComma appends the parts of l to parts.
+func splitComma(l string, parts []string) []string {
+	for {
+		part, rest, more := strings.Cut(l, ",")
+		parts = append(parts, part)
+		if !more {
+			return parts
+		}
+		l = rest
 	}
 }
 

@@ -15,19 +15,36 @@ type ResultCard struct {
 }
 
 func (b *Book) readResults(bad *faults) {
-	b.byValue = map[engine.Key]int{}
+	cards := map[engine.Key]Card{}
 	for _, c := range b.cards["results"] {
-		for _, name := range []string{"label", "words", "rule", "meaning", "source"} {
-			if c.Fields[name] == "" {
-				bad.card(c, MissingField, name)
-			}
+		cards[engine.Key(c.ID)] = c
+	}
+	b.byResult = map[engine.Key]int{}
+	for _, k := range engine.ResultKeys() {
+		c, ok := cards[k]
+		if !ok {
+			bad.add(Error{File: "results.md", Problem: MissingCard, Card: string(k)})
+			continue
 		}
-		r := ResultCard{
-			Key: engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
-			Words: c.List("words"), Rule: c.Fields["rule"], Rounding: c.Fields["rounding"],
-			Meaning: c.Fields["meaning"], Estimate: c.Fields["estimate"], Source: c.List("source"),
+		b.byResult[k] = len(b.Results)
+		b.Results = append(b.Results, readResult(c, bad))
+	}
+	for _, c := range b.cards["results"] {
+		if _, ok := b.byResult[engine.Key(c.ID)]; !ok {
+			bad.card(c, UnknownKey, "")
 		}
-		b.byValue[r.Key] = len(b.Results)
-		b.Results = append(b.Results, r)
+	}
+}
+
+func readResult(c Card, bad *faults) ResultCard {
+	for _, name := range []string{"label", "words", "rule", "rounding", "meaning", "source"} {
+		if c.Fields[name] == "" {
+			bad.card(c, MissingField, name)
+		}
+	}
+	return ResultCard{
+		Key: engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
+		Words: c.List("words"), Rule: c.Fields["rule"], Rounding: c.Fields["rounding"],
+		Meaning: c.Fields["meaning"], Estimate: c.Fields["estimate"], Source: c.List("source"),
 	}
 }
