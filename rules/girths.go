@@ -29,9 +29,9 @@ type Wearer struct {
 	Adult bool
 }
 
-// Girth is a girth over a group of people, cm: the middle one, and the low and
+// Spread is a girth over a group of people, cm: the middle one, and the low and
 // high ends, percentiles as named.
-type Girth struct {
+type Spread struct {
 	Measure           Measure
 	Sex               Sex
 	Adult             bool
@@ -47,11 +47,11 @@ var adultAge = engine.Int(19)
 
 // Heads is the published head girth for a wearer: growth standards to five
 // years, then measured children, then adults.
-func (t Tables) Heads(w Wearer) (Girth, bool) { return t.girth(Head, w) }
+func (t Tables) Heads(w Wearer) (Spread, bool) { return t.girth(Head, w) }
 
 // Necks is the published neck girth: the base for adults, halfway up for
 // children, and nothing under two years because nothing was found.
-func (t Tables) Necks(w Wearer) (Girth, bool) {
+func (t Tables) Necks(w Wearer) (Spread, bool) {
 	if w.adult() {
 		return t.girth(NeckBase, w)
 	}
@@ -62,12 +62,12 @@ func (w Wearer) adult() bool { return w.Adult || !w.Years.Less(adultAge) }
 
 // girth is the first row that fits: the rows for babies stand before those
 // for children, so they win where both reach.
-func (t Tables) girth(m Measure, w Wearer) (Girth, bool) {
+func (t Tables) girth(m Measure, w Wearer) (Spread, bool) {
 	for _, g := range t.Girths {
 		inAge := w.adult() && g.Adult || !w.adult() && !g.Adult && !w.Years.Less(g.From) && w.Years.Less(g.To)
 		if g.Measure == m && g.Sex == w.Sex && inAge {
 			return g, true
 		}
 	}
-	return Girth{}, false
+	return Spread{}, false
 }

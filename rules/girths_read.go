@@ -11,16 +11,16 @@ var ten = engine.Int(10)
 
 // readGirths puts babies before children and children before adults, because
 // the first row that fits is taken.
-func readGirths(fsys fs.FS, bad *faults) []Girth {
+func readGirths(fsys fs.FS, bad *faults) []Spread {
 	list := withBoth(readBabies(fsys, bad))
 	list = append(list, readChildren(fsys, bad)...)
 	return append(list, withBoth(readAdults(fsys, bad))...)
 }
 
-func readChildren(fsys fs.FS, bad *faults) []Girth {
-	var list []Girth
+func readChildren(fsys fs.FS, bad *faults) []Spread {
+	var list []Spread
 	readTable(fsys, "snyder-1977.csv", bad, func(r row) {
-		g := Girth{
+		g := Spread{
 			Measure: Measure(r.text("measure")), Sex: Sex(r.text("sex")), LowName: "p5", HighName: "p95",
 			From: r.num("age_from"), To: r.num("age_to"), N: r.num("n").Floor(), Source: "snyder-1977",
 			Low: r.num("p5").Div(ten), Mid: r.num("p50").Div(ten), High: r.num("p95").Div(ten),
@@ -33,17 +33,17 @@ func readChildren(fsys fs.FS, bad *faults) []Girth {
 	return list
 }
 
-func readAdults(fsys fs.FS, bad *faults) []Girth {
+func readAdults(fsys fs.FS, bad *faults) []Spread {
 	measures := map[string]Measure{
 		"neckcircumference": MidNeck, "neckcircumferencebase": NeckBase, "headcircumference": Head,
 	}
-	var list []Girth
+	var list []Spread
 	readTable(fsys, "ansur2.csv", bad, func(r row) {
 		m, wanted := measures[r.text("measure")]
 		if !wanted {
 			return
 		}
-		list = append(list, Girth{
+		list = append(list, Spread{
 			Measure: m, Sex: Sex(r.text("sex")), Adult: true, LowName: "p5", HighName: "p95",
 			N: r.num("n").Floor(), Source: "ansur2",
 			Low: r.num("p5").Div(ten), Mid: r.num("p50").Div(ten), High: r.num("p95").Div(ten),
@@ -55,8 +55,8 @@ func readAdults(fsys fs.FS, bad *faults) []Girth {
 // readBabies reads the growth standard, whose rows stand for single days. A
 // row holds from halfway to the one before until halfway to the one after, the
 // last until 61 months, so that five years old still finds it.
-func readBabies(fsys fs.FS, bad *faults) []Girth {
-	var list []Girth
+func readBabies(fsys fs.FS, bad *faults) []Spread {
+	var list []Spread
 	var at []engine.Num // age of each row, years
 	readTable(fsys, "who-2006.csv", bad, func(r row) {
 		sex := Female
@@ -64,7 +64,7 @@ func readBabies(fsys fs.FS, bad *faults) []Girth {
 			sex = Male
 		}
 		at = append(at, r.num("month").Div(engine.Int(12)))
-		list = append(list, Girth{
+		list = append(list, Spread{
 			Measure: Head, Sex: sex, LowName: "p3", HighName: "p97", Source: "who-2006",
 			To: engine.Frac(61, 12), Low: r.num("p3"), Mid: r.num("p50"), High: r.num("p97"),
 		})
@@ -81,7 +81,7 @@ func readBabies(fsys fs.FS, bad *faults) []Girth {
 
 // withBoth adds to groups of one sex the group of both: the lower low, the
 // higher high, and the mean of the two middles (our own arithmetic).
-func withBoth(list []Girth) []Girth {
+func withBoth(list []Spread) []Spread {
 	for i, n := 0, len(list); i < n; i++ {
 		a := list[i]
 		for _, b := range list[i+1 : n] {

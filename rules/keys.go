@@ -12,30 +12,30 @@ type Dimension string
 
 // The dimensions of keys.md.
 const (
-	DimChoice      Dimension = "choice" // a word: garment, rib
-	DimGirth       Dimension = "girth"  // cm around a body or an opening
-	DimLength      Dimension = "length-cm"
-	DimMillimetres Dimension = "mm"
-	DimGauge       Dimension = "gauge" // per 10 cm
-	DimRows        Dimension = "rows"
-	DimStitches    Dimension = "stitches"
-	DimNeedles     Dimension = "needles"
-	DimBumps       Dimension = "bumps" // every n-th
-	DimLayers      Dimension = "layers"
-	DimClicks      Dimension = "clicks"
-	DimDial        Dimension = "dial"
-	DimPercent     Dimension = "percent"
-	DimRatio       Dimension = "ratio"
-	DimGrams       Dimension = "g"
-	DimYarnCount   Dimension = "m/100g"
-	DimPerStitch   Dimension = "cm/stitch"
+	Choice      Dimension = "choice" // a word: garment, rib
+	Girth       Dimension = "girth"  // cm around a body or an opening
+	Length      Dimension = "length-cm"
+	Millimetres Dimension = "mm"
+	Gauge       Dimension = "gauge" // per 10 cm
+	Rows        Dimension = "rows"
+	Stitches    Dimension = "stitches"
+	Needles     Dimension = "needles"
+	Bumps       Dimension = "bumps" // every n-th
+	LayersDim   Dimension = "layers"
+	Clicks      Dimension = "clicks"
+	Dial        Dimension = "dial"
+	Percent     Dimension = "percent"
+	Ratio       Dimension = "ratio"
+	Grams       Dimension = "g"
+	YarnCount   Dimension = "m/100g"
+	PerStitch   Dimension = "cm/stitch"
 )
 
 var dimensions = map[Dimension]bool{
-	DimChoice: true, DimGirth: true, DimLength: true, DimMillimetres: true, DimGauge: true,
-	DimRows: true, DimStitches: true, DimNeedles: true, DimBumps: true, DimLayers: true,
-	DimClicks: true, DimDial: true, DimPercent: true, DimRatio: true, DimGrams: true,
-	DimYarnCount: true, DimPerStitch: true,
+	Choice: true, Girth: true, Length: true, Millimetres: true, Gauge: true,
+	Rows: true, Stitches: true, Needles: true, Bumps: true, LayersDim: true,
+	Clicks: true, Dial: true, Percent: true, Ratio: true, Grams: true,
+	YarnCount: true, PerStitch: true,
 }
 
 // KeyCard is one input: how it is named, asked, measured and judged.

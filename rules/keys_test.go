@@ -97,15 +97,15 @@ func TestDefaults(t *testing.T) {
 func TestDimensions(t *testing.T) {
 	b := book(t)
 	for key, want := range map[engine.Key]Dimension{
-		engine.KeyGarment: DimChoice, engine.KeyRib: DimChoice, engine.StitchGauge: DimGauge, engine.RowGauge: DimGauge,
-		engine.Neck: DimGirth, engine.Head: DimGirth, engine.NeckBody: DimGirth, engine.Depth: DimLength,
-		engine.DepthRows: DimRows, engine.RowsPerClick: DimRows, engine.Layers: DimLayers, engine.HemEvery: DimBumps,
-		engine.FrontBand: DimLength, engine.Ease: DimLength, engine.MainTension: DimDial, engine.DialMin: DimDial,
-		engine.StartClicks: DimClicks, engine.FoldRow: DimClicks, engine.ClicksPerNumber: DimClicks,
-		engine.NumberEffect: DimPercent, engine.ClickEffect: DimPercent, engine.RibDraw: DimRatio,
-		engine.RibStretch: DimRatio, engine.EdgeStretch: DimRatio, engine.BedNeedles: DimNeedles,
-		engine.NeedlePitch: DimMillimetres, engine.EdgeStitches: DimStitches, engine.SeamStitches: DimStitches,
-		engine.YokeStitches: DimStitches, engine.YarnLength: DimYarnCount, engine.YarnLeft: DimGrams, engine.RowYarn: DimPerStitch,
+		engine.KeyGarment: Choice, engine.KeyRib: Choice, engine.StitchGauge: Gauge, engine.RowGauge: Gauge,
+		engine.Neck: Girth, engine.Head: Girth, engine.NeckBody: Girth, engine.Depth: Length,
+		engine.DepthRows: Rows, engine.RowsPerClick: Rows, engine.Layers: LayersDim, engine.HemEvery: Bumps,
+		engine.FrontBand: Length, engine.Ease: Length, engine.MainTension: Dial, engine.DialMin: Dial,
+		engine.StartClicks: Clicks, engine.FoldRow: Clicks, engine.ClicksPerNumber: Clicks,
+		engine.NumberEffect: Percent, engine.ClickEffect: Percent, engine.RibDraw: Ratio,
+		engine.RibStretch: Ratio, engine.EdgeStretch: Ratio, engine.BedNeedles: Needles,
+		engine.NeedlePitch: Millimetres, engine.EdgeStitches: Stitches, engine.SeamStitches: Stitches,
+		engine.YokeStitches: Stitches, engine.YarnLength: YarnCount, engine.YarnLeft: Grams, engine.RowYarn: PerStitch,
 	} {
 		if k, _ := b.Key(key); k.Dimension != want {
 			t.Errorf("%s is %s, want %s", key, k.Dimension, want)

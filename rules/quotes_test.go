@@ -12,7 +12,7 @@ import (
 // drifts from its source is found here.
 func TestQuotedFigures(t *testing.T) {
 	b := book(t)
-	g := func(m Measure, w Wearer) Girth {
+	g := func(m Measure, w Wearer) Spread {
 		for _, x := range b.Tables.Girths {
 			if x.Measure == m && x.Adult && x.Sex == w.Sex && w.Adult {
 				return x
@@ -27,7 +27,7 @@ func TestQuotedFigures(t *testing.T) {
 	women, men := Wearer{Sex: Female, Adult: true}, Wearer{Sex: Male, Adult: true}
 	boy := func(years int64) Wearer { return Wearer{Sex: Male, Years: engine.Int(years)} }
 	child := func(years int64) Wearer { return Wearer{Years: engine.Int(years)} }
-	span := func(x Girth) string { return fmt.Sprintf("%.1f to %.1f cm", x.Low.Float(), x.High.Float()) }
+	span := func(x Spread) string { return fmt.Sprintf("%.1f to %.1f cm", x.Low.Float(), x.High.Float()) }
 	yarn := func(category int) string {
 		c, _ := b.Tables.Class(category)
 		return c.Low.String() + " to " + c.High.String()

@@ -8,7 +8,7 @@ import (
 
 // Tables is what is published about bodies, yarns and yokes. Lengths are cm.
 type Tables struct {
-	Girths        []Girth
+	Girths        []Spread
 	Sizes         []Size
 	Yarns         []YarnWeight
 	YarnNames     []YarnName
