@@ -1,0 +1,270 @@
+package quantity
+
+import "foldrow/engine"
+
+// number is a number without its unit.
+type number struct {
+	val     engine.Num
+	plain   bool // one run of digits, whole or decimal: may be half of a pair
+	parted  bool // it has a fraction: "of an inch" may follow
+	words   bool
+	ordinal bool
+	hedged  bool
+	doubt   bool // the comma may group or be a decimal sign
+	gauge   bool // the comma may separate a gauge's two numbers
+	problem string
+}
+
+// scanner holds the tokens and the items found so far.
+type scanner struct {
+	toks  []token
+	items []item
+}
+
+// at is token i, or a token that is nothing where there is none.
+func (s *scanner) at(i int) token {
+	if i < 0 || i >= len(s.toks) {
+		return token{kind: mark, gap: true}
+	}
+	return s.toks[i]
+}
+
+// text is the text of token i if it is a word.
+func (s *scanner) text(i int) string {
+	if t := s.at(i); t.kind == word {
+		return t.text
+	}
+	return ""
+}
+
+// number reads one number from token i and tells where it ends.
+func (s *scanner) number(i int) (number, int, bool) {
+	switch t := s.at(i); t.kind {
+	case digits:
+		n, next := s.digitNumber(i)
+		return n, next, true
+	case vulgar:
+		n, next := s.noFraction(number{val: t.val, parted: true}, i+1)
+		return n, next, true
+	case word:
+		return s.wordNumber(i)
+	}
+	return number{}, i, false
+}
+
+func (s *scanner) digitNumber(i int) (number, int) {
+	t := s.at(i)
+	sl, v, next := s.slashAt(i, false)
+	switch sl {
+	case fraction:
+		return s.noFraction(number{val: v, parted: true}, next)
+	case byZero:
+		return number{problem: DivisionByZero}, next
+	case unclear:
+		return number{problem: TwoNumbers}, next
+	case pairOf, ribOf:
+		if s.fractionAt(next) {
+			return s.noFraction(number{}, next)
+		}
+	}
+	if end, ok := s.exponent(i + 1); ok {
+		return number{problem: TooLong}, end
+	}
+	if t.long {
+		return number{problem: TooLong}, i + 1
+	}
+	n := number{val: t.val, plain: true, doubt: t.doubt, gauge: t.gauge}
+	if !t.whole {
+		return s.noFraction(n, i+1)
+	}
+	return s.mixed(n, i+1)
+}
+
+// mixed reads what may follow a whole number: "½", "1/2", "-1/2", "and a
+// half", "dozen", "th", and "000" of "1 000".
+func (s *scanner) mixed(n number, i int) (number, int) {
+	t := s.at(i)
+	if t.kind == vulgar {
+		return s.noFraction(n.plus(t.val), i+1)
+	}
+	if m, ok := multiplier(s.text(i)); ok {
+		n.val, n.plain = n.val.Mul(engine.Int(m)), false
+		return n, i + 1
+	}
+	if t.kind == digits && t.gap && t.whole && len(t.text) == 3 && t.zero && n.val.Less(engine.Int(1000)) {
+		n.val = n.val.Mul(engine.Int(1000)).Add(t.val)
+		return n, i + 1
+	}
+	if s.ordinalEnding(i, n.val) {
+		n.ordinal, n.plain = true, false
+		return n, i + 1
+	}
+	sl, f, next := s.slashAt(s.hyphen(i), true)
+	switch {
+	case sl == fraction && f.Less(engine.Int(1)):
+		return s.noFraction(n.plus(f), next)
+	case sl == fraction:
+		return number{problem: TwoNumbers}, next // "15 3/2"
+	case sl == byZero:
+		return number{problem: DivisionByZero}, next
+	}
+	if f, next, ok := s.andFraction(i); ok {
+		return n.plus(f), next
+	}
+	return n, i
+}
+
+func (n number) plus(f engine.Num) number {
+	n.val, n.plain, n.parted = n.val.Add(f), false, true
+	return n
+}
+
+// noFraction refuses a second fraction behind a number that has one, or has
+// decimals: "1.5 1/2".
+func (s *scanner) noFraction(n number, i int) (number, int) {
+	if !s.fractionAt(i) {
+		return n, i
+	}
+	next := i + 1
+	if s.at(i).kind == digits {
+		next = i + 3
+	}
+	return number{problem: TwoNumbers}, next
+}
+
+func (s *scanner) fractionAt(i int) bool {
+	sl, _, _ := s.slashAt(i, false)
+	return s.at(i).kind == vulgar || sl == fraction
+}
+
+// exponent finds "e308" or "e-5" glued at token i.
+func (s *scanner) exponent(i int) (int, bool) {
+	if !s.at(i).is("e") || s.at(i).gap {
+		return i, false
+	}
+	i++
+	if (s.at(i).is("-") || s.at(i).is("+")) && !s.at(i).gap {
+		i++
+	}
+	return i + 1, s.at(i).kind == digits && !s.at(i).gap
+}
+
+// ordinalEnding reports whether token i makes a place of the whole number v:
+// "5th". "21st" may be 21 stitches, so there the neighbours decide.
+func (s *scanner) ordinalEnding(i int, v engine.Num) bool {
+	if s.at(i).gap {
+		return false
+	}
+	switch s.text(i) {
+	case "th", "nd", "rd":
+		return true
+	case "st":
+		u, _, counted := s.unitWord(i + 1)
+		return v.Equal(engine.Int(1)) || counted && isCount(u) && u != Stitch ||
+			s.at(i-2).isWord("the", "every", "each")
+	}
+	return false
+}
+
+func (s *scanner) wordNumber(i int) (number, int, bool) {
+	if n, next, ok := s.partWords(i); ok {
+		return n, next, true
+	}
+	if v, next, ok := s.ordinalWords(i); ok {
+		return number{val: engine.Int(v), words: true, ordinal: true}, next, true
+	}
+	if n, next, ok := s.couple(i); ok {
+		return n, next, true
+	}
+	if f, next, ok := s.pointDigits(i); ok {
+		return number{val: f, words: true}, next, true
+	}
+	v, next, ok := s.cardinal(i)
+	if !ok {
+		return number{}, i, false
+	}
+	n := number{val: engine.Int(v), words: true}
+	if f, k, ok := s.pointDigits(next); ok {
+		n.val = n.val.Add(f)
+		return n, k, true
+	}
+	if f, k, ok := s.andFraction(next); ok {
+		return n.plus(f), k, true
+	}
+	if u, tens, ok := numberWord(s.text(next)); ok && (tens && v < 10 || u > 9 && v < 100) {
+		return number{words: true, problem: TwoNumbers}, next + 1, true // "one forty"
+	}
+	return n, next, true
+}
+
+// partWords reads a fraction in words that stands alone: "half an inch",
+// "three quarters", "half a dozen". "half" and "quarter" on their own are
+// mostly no numbers ("the other half"), so something must follow.
+func (s *scanner) partWords(i int) (number, int, bool) {
+	f, next, ok := s.fractionWords(i)
+	if !ok {
+		return number{}, i, false
+	}
+	n := number{val: f, words: true, parted: true}
+	j := next
+	if s.at(j).isWord("a") {
+		j++
+	}
+	if m, ok := multiplier(s.text(j)); ok {
+		n.val = n.val.Mul(engine.Int(m))
+		return n, j + 1, true
+	}
+	if next > i+1 {
+		return n, next, true
+	}
+	of := next
+	if s.at(of).isWord("of") {
+		of++
+	}
+	if s.at(of).isWord("a", "an", "one") {
+		of++
+	}
+	_, _, unit := s.unitWord(s.hyphen(of))
+	half := s.at(i).isWord("half") && (s.at(next).isWord("of", "the", "as") || s.at(i-1).isWord("by"))
+	return n, next, unit || half
+}
+
+// ordinalWords reads "third", "twenty-first", "other" after "every".
+func (s *scanner) ordinalWords(i int) (int64, int, bool) {
+	if s.at(i).isWord("other") && s.at(i-1).isWord("every") {
+		return 2, i + 1, true
+	}
+	if s.at(i).isWord("second") && s.at(i-1).isWord("a", "one", "per", "this", "just") {
+		return 0, i, false // a moment
+	}
+	if v, ok := ordinalWord(s.text(i)); ok {
+		return v, i + 1, true
+	}
+	tens, ok := tensWord(s.text(i))
+	if !ok {
+		return 0, i, false
+	}
+	j := s.hyphen(i + 1)
+	v, ok := ordinalWord(s.text(j))
+	if s.at(j).isWord("first") {
+		v, ok = 1, true
+	}
+	return tens + v, j + 1, ok && v < 10
+}
+
+// couple reads "a couple of" and "couple of" as a loose two.
+func (s *scanner) couple(i int) (number, int, bool) {
+	j := i
+	if s.at(j).isWord("a") {
+		j++
+	}
+	if !s.at(j).isWord("couple") {
+		return number{}, i, false
+	}
+	j++
+	of := s.at(j).isWord("of")
+	if of {
+		j++
+	}
+	return number{val: engine.Int(2), words: true, hedged: true}, j, of || j > i+1
+}

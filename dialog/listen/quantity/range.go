@@ -1,0 +1,129 @@
+package quantity
+
+import "foldrow/engine"
+
+// ranges joins the two ends of "42-43", "42 to 43", "between 42 and 43", and
+// marks "4 or 5 cm". No end is ever dropped.
+func (s *scanner) ranges() {
+	out := s.items[:0:0]
+	for i := 0; i < len(s.items); i++ {
+		a := s.items[i]
+		if i+1 < len(s.items) {
+			b := s.items[i+1]
+			if ab, ok := s.rangeOf(a, b); ok && !s.listed(i) {
+				out = append(out, ab)
+				i++
+				continue
+			}
+			s.alternatives(&a, &s.items[i+1])
+		}
+		out = append(out, a)
+	}
+	s.items = out
+}
+
+// listed reports that item i begins, or goes on, a list joined by hyphens
+// ("28-30-32"), which is no range.
+func (s *scanner) listed(i int) bool {
+	dash := func(i int) bool {
+		return i >= 0 && i+1 < len(s.items) && s.items[i+1].from == s.items[i].to+1 && s.at(s.items[i].to).is("-")
+	}
+	return dash(i) && (dash(i-1) || dash(i+1))
+}
+
+// rangeOf makes one item of the ends a and b.
+func (s *scanner) rangeOf(a, b item) (item, bool) {
+	if a.Ordinal != b.Ordinal || a.Problem != "" || b.Problem != "" || a.Rib || b.Rib || a.Pair || b.Pair {
+		return a, false
+	}
+	ab := b
+	ab.from, ab.Range = a.from, true
+	if b.Sign < 0 && a.to == b.from && s.at(b.from).is("-") {
+		// "42 -43" is a range written loosely, "42 -3" is not
+		ab.Value, ab.Sign = b.Value.Neg(), 0
+		if !a.Value.Less(ab.Value) {
+			return a, false
+		}
+	} else if !s.rangeLink(a, b, &ab) {
+		return a, false
+	}
+	if !sameKind(a, b) || s.counted(a, b) {
+		return a, false
+	}
+	ab.High = ab.Value
+	ab.Value = a.Value
+	if a.Unit != b.Unit && isLength(a.Unit) {
+		fa, _ := cmPer(a.Unit)
+		fb, _ := cmPer(b.Unit)
+		ab.Value = a.Value.Mul(fa).Div(fb)
+	}
+	if ab.High.Less(ab.Value) {
+		ab.Value, ab.High = ab.High, ab.Value
+	}
+	if a.After {
+		ab.Unit, ab.After = a.Unit, true
+	}
+	ab.Hedged, ab.Words, ab.Sign = a.Hedged || b.Hedged, a.Words || b.Words, a.Sign
+	ab.plain, ab.doubt = false, a.doubt || b.doubt
+	return ab, true
+}
+
+// rangeLink reports whether the tokens between a and b make a range of them,
+// and lets ab begin with the word that opens it.
+func (s *scanner) rangeLink(a, b item, ab *item) bool {
+	i := a.to
+	if s.at(a.from-1).isWord("between") && i+1 == b.from && (s.at(i).is("and") || s.at(i).is("&")) {
+		ab.from--
+		return true
+	}
+	for i < b.from && s.at(i).is("-") {
+		i++
+	}
+	if i == b.from {
+		return i == a.to+1
+	}
+	if !s.at(i).isWord("to", "through", "until") {
+		return false
+	}
+	for i++; i < b.from && s.at(i).is("-"); i++ {
+	}
+	if i == b.from && s.at(a.from-1).isWord("from") {
+		ab.From = true
+		ab.from--
+	}
+	return i == b.from
+}
+
+// sameKind reports whether a and b can be the ends of one range.
+func sameKind(a, b item) bool {
+	switch {
+	case a.After:
+		return b.Unit == None || b.After && a.Unit == b.Unit
+	case a.Unit == b.Unit, a.Unit == None && !b.After:
+		return true
+	}
+	return isLength(a.Unit) && isLength(b.Unit) && !a.square && !b.square
+}
+
+// counted tells "28 to 4 in", which is a gauge, from "5 to 6 in".
+func (s *scanner) counted(a, b item) bool {
+	if a.Unit != None || !isLength(b.Unit) || !s.at(b.from-1).is("to") || s.at(a.to).is("-") {
+		return false
+	}
+	least := b.Value.Mul(engine.Int(2))
+	if gaugeLength(b.Value, b.Unit) && !b.Value.Less(engine.Int(4)) {
+		least = b.Value.Add(engine.Frac(1, 2))
+	}
+	return !a.Value.Less(least)
+}
+
+// alternatives marks b in "4 or 5 cm" and lets a have its unit.
+func (s *scanner) alternatives(a, b *item) {
+	if b.from != a.to+1 || !s.at(a.to).isWord("or") || a.Problem != "" || b.Problem != "" {
+		return
+	}
+	b.Or = true
+	if a.bare() && !a.Rib && !a.Pair && !b.Rib && !b.Pair && !b.After {
+		a.Unit = b.Unit
+	}
+}

@@ -1,0 +1,72 @@
+package quantity
+
+import "foldrow/engine"
+
+// share gives both counts of a gauge the length that was said once: "28 sts
+// and 40 rows to 10 cm", "28 sts to 10 cm, 40 rows", "10 cm = 28/40".
+func (s *scanner) share() {
+	for i := 0; i+1 < len(s.items); i++ {
+		a, b := &s.items[i], &s.items[i+1]
+		if a.IsRate() == b.IsRate() || !s.oneGauge(*a, *b) {
+			continue
+		}
+		if b.IsRate() {
+			a.over(b.Over, b.OverUnit)
+		} else {
+			b.over(a.Over, a.OverUnit)
+		}
+	}
+}
+
+// oneGauge reports whether a and b are the stitches and rows of one gauge.
+func (s *scanner) oneGauge(a, b item) bool {
+	if !a.sound() || !b.sound() || isWeight(a.OverUnit) || isWeight(b.OverUnit) || a.Sign != 0 || b.Sign != 0 {
+		return false
+	}
+	units := a.Unit == Stitch && b.Unit == Row || a.Unit == Row && b.Unit == Stitch ||
+		a.Unit == None && (b.Unit == None || b.Unit == Row) || a.Unit == Stitch && b.Unit == None
+	if !units {
+		return false
+	}
+	if l := s.linkOf(a.to, b.from); !(a.Pair && b.Pair) && l != and && l != beside {
+		return false
+	}
+	sts, rows := a, b
+	if a.Unit == Row {
+		sts, rows = b, a
+	}
+	return likelyGauge(sts.Value, rows.Value)
+}
+
+// likelyGauge keeps a number that merely stands beside a gauge out of it:
+// rows are half to two and a half times the stitches in any fabric knitted
+// (common practice; plain knit is near 1.3).
+func likelyGauge(sts, rows engine.Num) bool {
+	return !rows.Mul(engine.Int(2)).Less(sts) && !sts.Mul(engine.Int(5)).Less(rows.Mul(engine.Int(2)))
+}
+
+// refuse marks what can be read in two ways.
+func (s *scanner) refuse() {
+	out := s.items[:0:0]
+	for i := 0; i < len(s.items); i++ {
+		it := s.items[i]
+		short := it.Unit == None || it.Unit == Centimetre || it.Unit == Millimetre || it.Unit == Inch || it.Unit == Foot
+		if it.doubt && short || it.gauge && it.Unit == None {
+			it.Problem = Grouping
+		}
+		if i+1 < len(s.items) && s.dangling(it, s.items[i+1]) {
+			b := s.items[i+1]
+			it.High, it.to, it.Problem = b.Value, b.to, TwoNumbers
+			i++
+		}
+		out = append(out, it)
+	}
+	s.items = out
+}
+
+// dangling reports a bare number right behind a length: "1 inch 5" could be
+// one inch and five eighths, or two answers.
+func (s *scanner) dangling(a, b item) bool {
+	return a.Problem == "" && isLength(a.Unit) && !a.IsRate() && b.Problem == "" && b.bare() && b.from == a.to &&
+		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged
+}

@@ -1,0 +1,146 @@
+package quantity
+
+import "foldrow/engine"
+
+// notQuantity is the end of what stands at token i and only looks like a
+// quantity, or i: needle names (L55), stitches of a written pattern (K1 P1),
+// dates, clock times, prices.
+func (s *scanner) notQuantity(i int) int {
+	t := s.at(i)
+	switch t.kind {
+	case word:
+		return s.lettered(i)
+	case digits:
+		return s.dated(i)
+	case mark:
+		if oneOf(t.text, "£", "$", "€") && s.at(i+1).kind == digits {
+			return i + 2
+		}
+	}
+	return i
+}
+
+// lettered passes over a word with digits glued to it, unless the word says
+// what the number is (T5, row11), and over "L 55", "K 2", "knit 2 purl 2".
+func (s *scanner) lettered(i int) int {
+	t, next := s.at(i), s.at(i+1)
+	if next.kind != digits && next.kind != vulgar {
+		return s.writtenRib(i)
+	}
+	if before := s.at(i - 1); !t.gap && (before.kind == digits || before.kind == vulgar) {
+		return i // what joins two numbers: "28x40"
+	}
+	if next.gap {
+		if t.isWord("k", "p", "l", "r") {
+			return i + 2
+		}
+		return s.writtenRib(i)
+	}
+	u, _, unit := unitName(t.text)
+	if unit && isCount(u) || oneOf(t.text, "t", "mt", "tension", "dial", "tens") {
+		return i + 1
+	}
+	return s.run(i)
+}
+
+// run is the end of the letters and digits glued together from i.
+func (s *scanner) run(i int) int {
+	for i++; i < len(s.toks) && !s.at(i).gap && s.at(i).kind != mark; i++ {
+	}
+	return i
+}
+
+// writtenRib passes over "knit 2 purl 2" and "knit one, purl one": the reader
+// of the line knows these as ribs.
+func (s *scanner) writtenRib(i int) int {
+	if !s.at(i).isWord("knit", "purl") {
+		return i
+	}
+	_, j, ok := s.number(i + 1)
+	if !ok {
+		return i
+	}
+	if s.at(j).is(",") || s.at(j).is("-") || s.at(j).isWord("and") {
+		j++
+	}
+	if !s.at(j).isWord("knit", "purl") || s.at(j).text == s.at(i).text {
+		return i
+	}
+	if _, k, ok := s.number(j + 1); ok {
+		return k
+	}
+	return i
+}
+
+// dated passes over dates, clock times and "50/50".
+func (s *scanner) dated(i int) int {
+	bar, b, bar2, c := s.at(i+1), s.at(i+2), s.at(i+3), s.at(i+4)
+	three := b.kind == digits && c.kind == digits && bar.text == bar2.text && bar.kind == mark
+	glued := !bar.gap && !b.gap && !bar2.gap && !c.gap
+	switch {
+	case three && glued && bar.text == "/":
+		return i + 5
+	case three && glued && bar.text == "-" && (len(s.at(i).text) == 4 || len(c.text) == 4):
+		return i + 5
+	case bar.is(":") && b.kind == digits && !bar.gap && !b.gap && len(b.text) == 2 && s.at(i).val.Less(engine.Int(24)):
+		return i + 3
+	case s.at(i).text == "50" && bar.is("/") && b.text == "50":
+		return i + 3
+	case month(s.text(i-1)) || month(s.text(i+1)):
+		return i + 1
+	}
+	return i
+}
+
+// month knows the names of months that mean nothing else.
+func month(w string) bool {
+	switch w {
+	case "january", "february", "april", "june", "july", "august", "september", "october", "november", "december",
+		"jan", "feb", "apr", "aug", "sep", "sept", "oct", "nov", "dec":
+		return true
+	}
+	return false
+}
+
+// foreign is the end of what follows a number and makes it no quantity of
+// ours: "6pm", "4 ply", "30°C", "2k2p". It is i where nothing does.
+func (s *scanner) foreign(i int) int {
+	t := s.at(i)
+	j := s.hyphen(i)
+	switch {
+	case s.at(j).isWord("pm", "am", "o'clock", "o’clock", "ply"):
+		return j + 1
+	case t.isWord("a", "p") && s.at(i+1).is(".") && s.at(i+2).isWord("m"):
+		return i + 3
+	case !t.gap && (t.is("°") || t.is("£") || t.is("$") || t.is("€")):
+		return i + 1
+	case t.gap || t.kind != word || t.isWord("in", "r", "ish", "odd", "rib"):
+		return i
+	case t.isWord("x"), t.isWord("to", "by", "and", "or") && !s.at(i+1).gap:
+		return i
+	}
+	if _, _, ok := s.unitWord(i); ok {
+		return i
+	}
+	if before := s.at(i - 1); before.kind == digits || before.kind == vulgar {
+		return s.run(i)
+	}
+	return i
+}
+
+// pronoun reports that "one" from token i to k stands for a thing, not for a
+// number: "that one", "one of them".
+func (s *scanner) pronoun(i, k int) bool {
+	if !s.at(i).isWord("one") || k != i+1 {
+		return false
+	}
+	if _, _, unit := s.unitWord(s.hyphen(k)); unit && !s.at(k).isWord("in") {
+		return false
+	}
+	if s.at(k).isWord("of", "another", "day", "thing", "question", "moment", "that", "which", "who", "is", "was", "else") {
+		return true
+	}
+	return s.at(i-1).isWord("the", "that", "this", "which", "each", "every", "any", "no", "another", "other", "same",
+		"last", "next", "first", "second", "new", "old", "right", "wrong", "bigger", "smaller", "wider", "deeper",
+		"larger", "better", "best", "good", "white")
+}

@@ -1,0 +1,175 @@
+package quantity
+
+import "foldrow/engine"
+
+// unitName is the unit that w spells, and what one of it counts in that unit:
+// a kilogram is 1000 g. "in" and "r" are read in their places only (unitAt).
+func unitName(w string) (u Unit, factor int64, ok bool) {
+	switch w {
+	case "cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters":
+		return Centimetre, 1, true
+	case "mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters":
+		return Millimetre, 1, true
+	case "in", "ins", "inch", "inches", "inchs":
+		return Inch, 1, true
+	case "ft", "foot", "feet":
+		return Foot, 1, true
+	case "m", "metre", "metres", "meter", "meters", "mtr", "mtrs":
+		return Metre, 1, true
+	case "km", "kms", "kilometre", "kilometres", "kilometer", "kilometers":
+		return Metre, 1000, true
+	case "yd", "yds", "yard", "yards":
+		return Yard, 1, true
+	case "st", "sts", "stitch", "stitches", "stich", "stiches", "stitchs":
+		return Stitch, 1, true
+	case "row", "rows", "rw", "rws":
+		return Row, 1, true
+	case "needle", "needles", "ndl", "ndls":
+		return Needle, 1, true
+	case "click", "clicks", "dot", "dots", "mark", "marks", "notch", "notches":
+		return Click, 1, true
+	case "number", "numbers":
+		return Number, 1, true
+	case "g", "gr", "gm", "gms", "grm", "grms", "gram", "grams", "gramme", "grammes":
+		return Gram, 1, true
+	case "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms":
+		return Gram, 1000, true
+	case "oz", "ozs", "ounce", "ounces":
+		return Ounce, 1, true
+	case "lb", "lbs", "pound", "pounds":
+		return Ounce, 16, true
+	case "percent", "pct":
+		return Percent, 1, true
+	}
+	return None, 0, false
+}
+
+// cmPer is the exact length of one u in cm: the inch is 2.54 cm by
+// international agreement, the foot 12 of it and the yard 36.
+func cmPer(u Unit) (engine.Num, bool) {
+	switch u {
+	case Centimetre:
+		return engine.Int(1), true
+	case Millimetre:
+		return engine.Frac(1, 10), true
+	case Inch:
+		return engine.Frac(254, 100), true
+	case Foot:
+		return engine.Frac(12*254, 100), true
+	case Metre:
+		return engine.Int(100), true
+	case Yard:
+		return engine.Frac(36*254, 100), true
+	}
+	return engine.Num{}, false
+}
+
+// gramsPer is the exact weight of one u in grams: the ounce is a sixteenth of
+// the pound of 453.59237 g.
+func gramsPer(u Unit) (engine.Num, bool) {
+	switch u {
+	case Gram:
+		return engine.Int(1), true
+	case Ounce:
+		return engine.Frac(45359237, 1600000), true
+	}
+	return engine.Num{}, false
+}
+
+func isLength(u Unit) bool { _, ok := cmPer(u); return ok }
+func isWeight(u Unit) bool { return u == Gram || u == Ounce }
+func isCount(u Unit) bool {
+	return u == Stitch || u == Row || u == Needle || u == Click || u == Number
+}
+
+// unitWord is the unit that token i spells.
+func (s *scanner) unitWord(i int) (Unit, int64, bool) { return unitName(s.text(i)) }
+
+// unitAt reads the unit of n from token i. Where it stands behind another
+// word ("3 more rows") the unit is known, but next stays at i, so that the
+// word is left to the reader of the line.
+func (s *scanner) unitAt(i int, n number) (u Unit, factor int64, next int) {
+	t := s.at(i)
+	switch {
+	case t.is(`"`) && !t.gap:
+		return Inch, 1, i + 1
+	case t.is("'") && !t.gap && !(s.at(i+1).kind == word && !s.at(i+1).gap):
+		return Foot, 1, i + 1
+	case t.is("%"):
+		return Percent, 1, i + 1
+	case t.isWord("per") && s.at(i+1).isWord("cent"):
+		return Percent, 1, i + 2
+	case t.isWord("r") && (!t.gap || len(s.items) > 0 && s.items[len(s.items)-1].Unit == Stitch):
+		return Row, 1, i + 1
+	case t.isWord("in") && t.gap && !s.inches(i, n):
+		return None, 1, i
+	}
+	j := s.hyphen(i)
+	if u, f, ok := s.unitWord(j); ok {
+		return u, f, s.abbreviation(j)
+	}
+	if n.parted {
+		if u, f, next, ok := s.unitOf(i); ok {
+			return u, f, next
+		}
+	}
+	if s.at(j).isWord("more", "extra", "whole", "full", "further", "fewer", "less", "purl", "knit", "plain",
+		"edge", "other", "complete", "spare", "single", "doubled", "odd") {
+		if u, f, ok := s.unitWord(j + 1); ok && !s.at(j+1).isWord("in", "m", "g") {
+			return u, f, i
+		}
+	}
+	return None, 1, i
+}
+
+// unitOf reads "an inch" after "half", "of a stitch" after "3/4".
+func (s *scanner) unitOf(i int) (Unit, int64, int, bool) {
+	if s.at(i).isWord("of") {
+		i++
+	}
+	if s.at(i).isWord("a", "an", "one") {
+		i++
+	}
+	u, f, ok := s.unitWord(i)
+	return u, f, i + 1, ok && !s.at(i).isWord("in")
+}
+
+// abbreviation is the end of the unit word at i, with the point that
+// shortens it where the line goes on: "16 in. deep".
+func (s *scanner) abbreviation(i int) int {
+	dot := s.at(i + 1)
+	if s.at(i).isWord("in", "ins", "ft", "yd", "yds", "oz") && dot.is(".") && !dot.gap && i+2 < len(s.toks) {
+		return i + 2
+	}
+	return i + 1
+}
+
+// inches reports whether "in" at i, with a blank before it, means inches.
+// "in" is mostly a preposition ("40 in total", "28 in 10 cm", "97 in white"),
+// so only the words that go on after a measurement let it be a unit. After
+// a fraction it is one more readily, for nobody counts in fractions.
+func (s *scanner) inches(i int, n number) bool {
+	t := s.at(i + 1)
+	switch t.kind {
+	case digits, vulgar:
+		return false
+	case mark:
+		return !t.is("~")
+	}
+	if n.parted {
+		return !t.isWord("a", "an", "the", "one", "each", "every", "total", "all")
+	}
+	return oneOf(t.text, "and", "or", "but", "for", "with", "by", "is", "at", "to", "of", "on", "please", "not", "if",
+		"then", "than", "plus", "minus", "x", "per", "instead", "now", "too", "also", "from", "when", "because", "so",
+		"what", "how", "would", "will", "should", "could", "can", "maybe", "approx", "ish", "max", "exactly", "wide",
+		"deep", "long", "tall", "high", "thick", "round", "around", "across", "down", "up", "square",
+		"circumference", "neck", "neckline", "neckband", "band", "bands", "depth", "opening", "head", "ease",
+		"ribbing", "finished", "folded", "collar", "cardigan", "pullover", "bigger", "smaller", "larger", "longer",
+		"shorter", "deeper", "narrower", "wider", "tighter", "looser", "more", "less", "over", "under", "was")
+}
+
+// lengthFollows reports whether a length or weight unit stands at i.
+func (s *scanner) lengthFollows(i int) bool {
+	u, _, next := s.unitAt(i, number{parted: true})
+	return next > i && (isLength(u) || isWeight(u))
+}
