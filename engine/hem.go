@@ -11,8 +11,9 @@ func hemColumns(latched []int, every, n int) (hung []int, wished int) {
 	if n < 3 {
 		return nil, 0
 	}
-	list := hemList(max(every, 1), n)
-	if every <= 1 {
+	every = min(max(every, 1), n)
+	list := hemList(every, n)
+	if every == 1 {
 		return list, len(list)
 	}
 	taken := make([]bool, n) // latched, on the list, or hung

@@ -66,7 +66,7 @@ func (p Plan) recordBand() Record {
 	r.Check = itoa(p.BandStitches)
 	if rib := p.In.Rib; !rib.IsPlain() {
 		groups := len(p.RibColumns) / rib.Purl
-		r.Check = fmt.Sprintf("2 * %d + %d * %d + %d * %d", p.In.Int(EdgeStitches),
+		r.Check = fmt.Sprintf("2 * %d + %d * %d + %d * %d", edge(p.In),
 			groups, rib.Purl, groups-1, rib.Knit)
 	}
 	return r
@@ -92,7 +92,7 @@ func (p Plan) recordColumns(k Key) (Record, bool) {
 			Expr: "0", Value: float64(len(p.RibColumns))}
 		if rib := p.In.Rib; !rib.IsPlain() {
 			r.Expr = fmt.Sprintf("(%d - 2 * %d + %d) / (%d + %d) * %d", p.BandStitches,
-				p.In.Int(EdgeStitches), rib.Knit, rib.Knit, rib.Purl, rib.Purl)
+				edge(p.In), rib.Knit, rib.Knit, rib.Purl, rib.Purl)
 		}
 		return r, true
 	case LoopsToLatch:

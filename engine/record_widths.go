@@ -7,6 +7,9 @@ func (p Plan) recordWidths(k Key) (Record, bool) {
 		return Record{}, false
 	}
 	from := []Key{SeamWidth, FoldClicks, ClickEffect}
+	if !p.Doubled { // no fold: the clicks of the last row
+		from[1] = Tension
+	}
 	fold := p.foldWidthExpr()
 	switch k {
 	case FoldCircumference:

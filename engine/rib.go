@@ -21,6 +21,6 @@ func ribColumns(rib Rib, edge, n int) []int {
 // solveRib fills in the columns to latch.
 func (p *Plan) solveRib() {
 	if p.has.band {
-		p.RibColumns = ribColumns(p.In.Rib, p.In.Int(EdgeStitches), p.BandStitches)
+		p.RibColumns = ribColumns(p.In.Rib, edge(p.In), p.BandStitches)
 	}
 }

@@ -110,7 +110,10 @@ func (p *Plan) solveRows() {
 	}
 	p.has.rows = true
 	p.Doubled = in.Int(Layers) >= 2
-	p.layers = max(in.Int(Layers), 1)
+	p.layers = 1
+	if p.Doubled {
+		p.layers = 2
+	}
 	p.TotalRows = p.layers * p.LayerRows
 	if p.Doubled && in.Int(FoldRow) > 0 {
 		p.FoldRow = in.Int(FoldRow)

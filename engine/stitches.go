@@ -25,13 +25,16 @@ type closing struct{ first, step int }
 func closingOf(in Inputs) closing {
 	c := closing{first: 1, step: 1}
 	if !in.Rib.IsPlain() {
-		c = closing{first: 2*in.Int(EdgeStitches) + in.Rib.Purl, step: in.Rib.Knit + in.Rib.Purl}
+		c = closing{first: 2*edge(in) + in.Rib.Purl, step: in.Rib.Knit + in.Rib.Purl}
 	}
 	if lost := in.Num(SeamStitches).Mul(Int(2)).Floor(); c.first <= lost {
 		c.first += ((lost-c.first)/c.step + 1) * c.step
 	}
 	return c
 }
+
+// edge is the knit stitches at each end of the band.
+func edge(in Inputs) int { return min(max(in.Int(EdgeStitches), 0), maxStitches) }
 
 // nearest is the closing count nearest to wanted; on a tie the larger, since
 // a tight neck is the worse fault.
@@ -140,7 +143,7 @@ func (p *Plan) solveBand(counts closing) {
 	p.FitsYoke = n <= yoke
 	p.YokeChoice = choice(in, counts.atMost(yoke))
 	if p.FitsYoke {
-		for p.Stages = 1; n<<p.Stages < yoke; p.Stages++ {
+		for p.Stages = 1; p.Stages < 32 && n<<p.Stages < yoke; p.Stages++ {
 			// One stage can at most put two on every needle.
 		}
 	}

@@ -17,6 +17,20 @@ func ResultKeys() []Key { return append([]Key(nil), resultKeys[:]...) }
 // list of names, a list of stitches per needle or of TensionRow. false where
 // k is no result or is not known yet.
 func (p Plan) Value(k Key) (any, bool) {
+	if v, ok := p.needles(k); ok {
+		return v, true
+	}
+	if i, ok := p.count(k); ok {
+		return i, true
+	}
+	if f, ok := p.measure(k); ok {
+		return f, true
+	}
+	return nil, false
+}
+
+// needles is a result that names needles, or lists something by needle or row.
+func (p Plan) needles(k Key) (any, bool) {
 	switch k {
 	case LeftNeedle:
 		return NeedleName(0, p.BandStitches), p.has.band
@@ -30,12 +44,6 @@ func (p Plan) Value(k Key) (any, bool) {
 		return p.Rehang, p.Rehang != nil
 	case Tension:
 		return p.Tension(), p.has.rows
-	}
-	if i, ok := p.count(k); ok {
-		return i, true
-	}
-	if f, ok := p.measure(k); ok {
-		return f, true
 	}
 	return nil, false
 }
