@@ -42,6 +42,10 @@ func TestClosing(t *testing.T) {
 			t.Errorf("%s, %d: %d, %d, %v; want %+v", c.rib, c.n, down, up, closes, c)
 		}
 	}
+	// Two stitches in two seams are no band, though 1x2 with bare edges closes.
+	if down, up, closes := Closing(with(t, cardigan(t), "rib", "1x2", "edge_stitches", "0"), 2); down != 0 || up != 5 || closes {
+		t.Errorf("1x2 without edges, 2: %d, %d, %v; want 0, 5, false", down, up, closes)
+	}
 }
 
 // TestGaugeBackwards: 97 stitches for 39 cm without seams are 95/3.9 in a cm;
