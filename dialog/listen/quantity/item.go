@@ -6,6 +6,7 @@ import "foldrow/engine"
 type item struct {
 	Quantity
 	from, to int
+	lead     int  // where its words begin: from, or the unit before it
 	plain    bool // see number
 	doubt    bool
 	gauge    bool
@@ -48,10 +49,13 @@ func (s *scanner) item(i int) (item, int, bool) {
 	if next := s.foreign(k); next > k {
 		return item{}, next, false
 	}
-	it := item{from: i, plain: n.plain, doubt: n.doubt, gauge: n.gauge}
+	it := item{from: i, lead: i, plain: n.plain, doubt: n.doubt, gauge: n.gauge}
 	it.Words, it.Ordinal, it.Problem, it.Sign = n.words, n.ordinal, n.problem, sign
 	k, loose := s.hedgeAfter(k)
 	u, factor, next := s.unitAt(k, n)
+	if s.labelled(i, u, next) {
+		u, factor, next = None, 1, k
+	}
 	it.Unit, it.to = u, next
 	it.Value = n.val.Mul(engine.Int(factor))
 	if next > k || loose {
@@ -161,5 +165,18 @@ func (s *scanner) unitBefore(it *item) {
 	if !ok || !isCount(u) || len(s.items) > 0 && i < s.items[len(s.items)-1].to {
 		return
 	}
-	it.Unit, it.After = u, true
+	it.Unit, it.After, it.lead = u, true, i
+}
+
+// labelled reports that the unit word that ends at next belongs to the number
+// behind it, as in "sts 28 rows 40", where each number has its unit before it.
+func (s *scanner) labelled(i int, u Unit, next int) bool {
+	if s.at(i-1).is(":") || s.at(i-1).is("=") {
+		i--
+	}
+	if s.at(next).is(":") || s.at(next).is("=") {
+		next++
+	}
+	before, _, ok := s.unitWord(i - 1)
+	return ok && isCount(before) && isCount(u) && before != u && s.at(next).kind == digits && s.at(next).gap
 }

@@ -191,7 +191,7 @@ func (s *scanner) wordNumber(i int) (number, int, bool) {
 	if f, k, ok := s.andFraction(next); ok {
 		return n.plus(f), k, true
 	}
-	if u, tens, ok := numberWord(s.text(next)); ok && (tens && v < 10 || u > 9 && v < 100) {
+	if u, tens, ok := numberWord(s.text(next)); ok && (tens || u > 9) && v > 0 && v < 10 {
 		return number{words: true, problem: TwoNumbers}, next + 1, true // "one forty"
 	}
 	return n, next, true
@@ -225,8 +225,23 @@ func (s *scanner) partWords(i int) (number, int, bool) {
 		of++
 	}
 	_, _, unit := s.unitWord(s.hyphen(of))
+	if s.at(next).isWord("to", "or") && s.amountAt(next+1) {
+		return n, next, true // "half to three quarters of an inch"
+	}
 	half := s.at(i).isWord("half") && (s.at(next).isWord("of", "the", "as") || s.at(i-1).isWord("by"))
 	return n, next, unit || half
+}
+
+// amountAt reports whether a number begins at i.
+func (s *scanner) amountAt(i int) bool {
+	t := s.at(i)
+	if t.kind == digits || t.kind == vulgar {
+		return true
+	}
+	_, _, part := s.fractionWords(i)
+	_, _, small := numberWord(t.text)
+	_, _, one := s.article(i)
+	return t.kind == word && (part || small || one)
 }
 
 // ordinalWords reads "third", "twenty-first", "other" after "every".

@@ -37,13 +37,16 @@ func (s *scanner) rangeOf(a, b item) (item, bool) {
 		return a, false
 	}
 	ab := b
-	ab.from, ab.Range = a.from, true
+	ab.from, ab.lead, ab.Range = a.from, a.lead, true
 	if b.Sign < 0 && a.to == b.from && s.at(b.from).is("-") {
 		// "42 -43" is a range written loosely, "42 -3" is not
 		ab.Value, ab.Sign = b.Value.Neg(), 0
 		if !a.Value.Less(ab.Value) {
 			return a, false
 		}
+	} else if end := s.giveOrTake(a.to); end > a.to && end == b.from && !a.Words {
+		b.Value, a.Value = a.Value.Add(b.Value), a.Value.Sub(b.Value)
+		ab.Value = b.Value
 	} else if !s.rangeLink(a, b, &ab) {
 		return a, false
 	}
@@ -52,7 +55,7 @@ func (s *scanner) rangeOf(a, b item) (item, bool) {
 	}
 	ab.High = ab.Value
 	ab.Value = a.Value
-	if a.Unit != b.Unit && isLength(a.Unit) {
+	if a.Unit != b.Unit && isLength(a.Unit) && isLength(b.Unit) {
 		fa, _ := cmPer(a.Unit)
 		fb, _ := cmPer(b.Unit)
 		ab.Value = a.Value.Mul(fa).Div(fb)
@@ -68,30 +71,51 @@ func (s *scanner) rangeOf(a, b item) (item, bool) {
 	return ab, true
 }
 
+// giveOrTake reads "±" and "+/-" at i: the spread about what stands before.
+func (s *scanner) giveOrTake(i int) int {
+	switch {
+	case s.at(i).is("±"):
+		return i + 1
+	case s.at(i).is("+") && s.at(i+1).is("/") && s.at(i+2).is("-"):
+		return i + 3
+	}
+	return i
+}
+
 // rangeLink reports whether the tokens between a and b make a range of them,
 // and lets ab begin with the word that opens it.
 func (s *scanner) rangeLink(a, b item, ab *item) bool {
 	i := a.to
-	if s.at(a.from-1).isWord("between") && i+1 == b.from && (s.at(i).is("and") || s.at(i).is("&")) {
-		ab.from--
+	opener := s.at(a.lead - 1)
+	if opener.isWord("between") && i+1 == b.lead && (s.at(i).is("and") || s.at(i).is("&")) {
+		ab.from = a.opening()
 		return true
 	}
-	for i < b.from && s.at(i).is("-") {
+	for i < b.lead && s.at(i).is("-") {
 		i++
 	}
-	if i == b.from {
+	if i == b.lead {
 		return i == a.to+1
 	}
 	if !s.at(i).isWord("to", "through", "until") {
 		return false
 	}
-	for i++; i < b.from && s.at(i).is("-"); i++ {
+	for i++; i < b.lead && s.at(i).is("-"); i++ {
 	}
-	if i == b.from && s.at(a.from-1).isWord("from") {
+	if i == b.lead && opener.isWord("from") {
 		ab.From = true
-		ab.from--
+		ab.from = a.opening()
 	}
-	return i == b.from
+	return i == b.lead
+}
+
+// opening is where a range begins whose "between" or "from" stands before a;
+// a unit before a number is never in the span.
+func (it item) opening() int {
+	if it.lead < it.from {
+		return it.from
+	}
+	return it.from - 1
 }
 
 // sameKind reports whether a and b can be the ends of one range.
@@ -110,11 +134,12 @@ func (s *scanner) counted(a, b item) bool {
 	if a.Unit != None || !isLength(b.Unit) || !s.at(b.from-1).is("to") || s.at(a.to).is("-") {
 		return false
 	}
-	least := b.Value.Mul(engine.Int(2))
-	if gaugeLength(b.Value, b.Unit) && !b.Value.Less(engine.Int(4)) {
-		least = b.Value.Add(engine.Frac(1, 2))
+	if s.at(a.from-1).isWord("from") || !gaugeLength(b.Value, b.Unit) {
+		return false
 	}
-	return !a.Value.Less(least)
+	a.over(b.Value, b.Unit)
+	per, ok := a.Per10cm()
+	return ok && engine.Int(11).Less(per) && per.Less(engine.Int(91))
 }
 
 // alternatives marks b in "4 or 5 cm" and lets a have its unit.

@@ -7,7 +7,8 @@ import "foldrow/engine"
 func (s *scanner) share() {
 	for i := 0; i+1 < len(s.items); i++ {
 		a, b := &s.items[i], &s.items[i+1]
-		if a.IsRate() == b.IsRate() || !s.oneGauge(*a, *b) {
+		either := b.Or && b.from == a.to+1 && a.Unit == b.Unit && isCount(a.Unit) && isLength(b.OverUnit)
+		if a.IsRate() == b.IsRate() || !either && !s.oneGauge(*a, *b) {
 			continue
 		}
 		if b.IsRate() {
@@ -28,7 +29,7 @@ func (s *scanner) oneGauge(a, b item) bool {
 	if !units {
 		return false
 	}
-	if l := s.linkOf(a.to, b.from); !(a.Pair && b.Pair) && l != and && l != beside {
+	if l := s.linkOf(a.to, b.lead); !(a.Pair && b.Pair) && l != and && l != beside {
 		return false
 	}
 	sts, rows := a, b

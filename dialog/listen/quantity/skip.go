@@ -27,6 +27,9 @@ func (s *scanner) lettered(i int) int {
 	if next.kind != digits && next.kind != vulgar {
 		return s.writtenRib(i)
 	}
+	if end := s.monthDay(i); end > i {
+		return end
+	}
 	if before := s.at(i - 1); !t.gap && (before.kind == digits || before.kind == vulgar) {
 		return i // what joins two numbers: "28x40"
 	}
@@ -86,10 +89,47 @@ func (s *scanner) dated(i int) int {
 		return i + 3
 	case s.at(i).text == "50" && bar.is("/") && b.text == "50":
 		return i + 3
-	case month(s.text(i-1)) || month(s.text(i+1)):
-		return i + 1
+	case s.at(i).text == "0" && s.at(i+1).is("x"):
+		return s.run(i)
+	case bar.is("/") && b.whole && yarnCount(s.at(i), b):
+		return i + 3
+	case month(s.text(i + 1)), s.at(i+1).isWord("may", "march") && year(s.at(i+2)):
+		if i += 2; year(s.at(i)) {
+			i++
+		}
 	}
 	return i
+}
+
+// monthDay passes over "June 5", "May 5, 2024" and "March 2024".
+func (s *scanner) monthDay(i int) int {
+	if !month(s.text(i)) && !s.at(i).isWord("may", "march") {
+		return i
+	}
+	j := i + 2
+	if s.at(j).is(",") {
+		j++
+	}
+	switch {
+	case year(s.at(j)):
+		return j + 1
+	case month(s.text(i)) || year(s.at(i+1)):
+		return i + 2
+	}
+	return i
+}
+
+// year knows a number that can only be a year here.
+func year(t token) bool {
+	return t.kind == digits && len(t.text) == 4 && (t.text[:2] == "19" || t.text[:2] == "20")
+}
+
+// yarnCount knows the plies and count of a yarn, "2/30", which is no length
+// that anyone writes so.
+func yarnCount(a, b token) bool {
+	n, d := a.val, b.val
+	return a.whole && oneOf(a.text, "2", "3", "4") && engine.Int(13).Less(d) && d.Less(engine.Int(61)) &&
+		!oneOf(b.text, "16", "20", "25", "32", "50") && !n.Equal(d)
 }
 
 // month knows the names of months that mean nothing else.

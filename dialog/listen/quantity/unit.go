@@ -151,7 +151,9 @@ func (s *scanner) abbreviation(i int) int {
 func (s *scanner) inches(i int, n number) bool {
 	t := s.at(i + 1)
 	switch t.kind {
-	case digits, vulgar:
+	case digits:
+		return s.inchesBefore(i+1, n)
+	case vulgar:
 		return false
 	case mark:
 		return !t.is("~")
@@ -166,6 +168,39 @@ func (s *scanner) inches(i int, n number) bool {
 		"circumference", "neck", "neckline", "neckband", "band", "bands", "depth", "opening", "head", "ease",
 		"ribbing", "finished", "folded", "collar", "cardigan", "pullover", "bigger", "smaller", "larger", "longer",
 		"shorter", "deeper", "narrower", "wider", "tighter", "looser", "more", "less", "over", "under", "was")
+}
+
+// leastCount is below any count of stitches that is said with "in" and a rib
+// or another measurement behind it, and above a neck in inches.
+const leastCount = 36
+
+// inchesBefore decides for "16 in" with digits behind it at i: "28 in 10 cm"
+// is a gauge and "2 in 3" a share, but "16 in 2x2" and "16 in 2 in" have
+// inches in them. It looks at tokens only, so that a long run of such lines
+// stays linear.
+func (s *scanner) inchesBefore(i int, n number) bool {
+	t := s.at(i)
+	if !n.val.Less(engine.Int(leastCount)) {
+		return false
+	}
+	j := i + 1
+	switch {
+	case s.at(j).kind == vulgar:
+		j++
+	case s.at(j).kind == digits && s.at(j+1).is("/"):
+		j += 3
+	}
+	u, _, _ := s.unitWord(s.hyphen(j))
+	if s.at(j).is(`"`) {
+		u = Inch
+	}
+	switch {
+	case j == i+1 && (gaugeLength(t.val, u) || u == None && perBare(t.val) != None && !s.at(j).is("x")):
+		return false
+	case isLength(u), s.at(j).is("x"), s.at(j).is("/"):
+		return true
+	}
+	return !n.val.Less(engine.Int(maxRib)) && !t.val.Less(engine.Int(maxRib))
 }
 
 // lengthFollows reports whether a length or weight unit stands at i.
