@@ -1,4 +1,19 @@
+// Package dialog is the conversation: what was said and where it stands go in,
+// the new standing and the reply come out. Turn is a pure function; files,
+// clock and terminal stay outside.
+//
+// The way of one line: listen.Read gives its meaning, one method of turn per
+// kind of meaning gives new state and facts, package answer writes the facts
+// as Markdown, and seal makes the Reply.
 package dialog
+
+import (
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+	"foldrow/rules"
+)
 
 // Reply is what one turn gives back: the facts for scripts and the Markdown
 // for the knitter, both made from the same plan. The field names are those of
@@ -15,6 +30,134 @@ type Reply struct {
 	Cautions []string       `json:"cautions"`
 	Markdown string         `json:"markdown"`
 
-	// Leave is set when the knitter said that she is leaving.
-	Leave bool `json:"-"`
+	// Order is what the notebook is asked to do, for whoever keeps it.
+	Order Order `json:"-"`
 }
+
+// Order is a wish about the notebook, which the conversation itself cannot
+// fulfil: it touches no files.
+type Order struct {
+	What     string // "", "leave", "save", "list", "open", "rename", "copy", "delete", "write"
+	Name, To string
+}
+
+// Talk is the conversation's fixed part: what it knows and what it understands.
+// It does not change and may be shared.
+type Talk struct {
+	book *rules.Book
+	lex  *listen.Lexicon
+}
+
+// Start makes a conversation from the trade's knowledge. An error names the
+// phrasing in rules/ that cannot be read.
+func Start(book *rules.Book) (*Talk, error) {
+	lex, err := listen.NewLexicon(book)
+	if err != nil {
+		return nil, err
+	}
+	return &Talk{book: book, lex: lex}, nil
+}
+
+// Begin is the greeting and the first question.
+func (t *Talk) Begin() (State, Reply) {
+	var s State
+	c := t.at(s, "")
+	return s, c.reply("show", "**foldrow** plans and guides the neckband. Five questions; answer in cm or inches, or ask *how?*, *what is usual?*, *why?* at any of them.")
+}
+
+// Welcome is the greeting where work goes on from an earlier day: one line on
+// where it stands, and the question that is open.
+func (t *Talk) Welcome(s State) Reply {
+	c := t.at(s, "")
+	text := "Back to work."
+	if short := c.voice().Short(c.plan()); short != "" {
+		text += " The plan: " + short + "."
+	}
+	if s.Making.On {
+		text += " You were at: " + t.stepTitle(s.Making.Step) + "."
+	}
+	return c.reply("show", text)
+}
+
+// Turn takes one line. The state is as before, but for the count of turns,
+// where the line is not understood.
+func (t *Talk) Turn(s State, line string) (State, Reply) {
+	s.Turn++
+	clean, _ := listen.Clean(line)
+	c := t.at(s, clean)
+	c.m = t.lex.Read(line, c.context())
+	return c.run()
+}
+
+// Completions lists the words that make sense at this point.
+func (t *Talk) Completions(s State) []string {
+	words := []string{"undo", "help", "quit", "plan", "why", "what if ", "how do I ", "what is usual"}
+	switch t.open(s) {
+	case "garment":
+		words = append(words, "cardigan", "pullover")
+	case "rib":
+		for _, r := range t.book.Ribs {
+			words = append(words, r.Rib.String())
+		}
+	case "keep":
+		words = append(words, "keep", "drop", "and with ")
+	}
+	if s.Making.On {
+		words = append(words, "next", "back", "where am I", "repeat", "done ")
+	} else if t.open(s) == "" {
+		words = append(words, "start knitting")
+	}
+	return words
+}
+
+// turn is one line being answered.
+type turn struct {
+	*Talk
+	s    State
+	said string
+	m    listen.Meaning
+
+	changes map[string]any
+	answers map[string]any
+	about   *engine.Inputs // inputs of the plan the reply is about, nil for the standing one
+	order   Order
+}
+
+func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said: said} }
+
+func (c *turn) context() listen.Context {
+	return listen.Context{
+		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On,
+		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0,
+	}
+}
+
+func (c *turn) voice() answer.Voice {
+	u := quantity.Unit(c.s.Unit)
+	if u == "" {
+		u = "cm"
+	}
+	return answer.Voice{Book: c.book, Unit: u}
+}
+
+// filled is said with the defaults of the trade under it.
+func (t *Talk) filled(said engine.Inputs) engine.Inputs {
+	return said.Over(t.book.Defaults(said.Rib))
+}
+
+// plan is the plan that stands: the what-if's while one is on the table.
+func (c *turn) plan() engine.Plan { return engine.Solve(c.filled(c.base())) }
+
+// base is the inputs that talk is about just now.
+func (c *turn) base() engine.Inputs {
+	if c.about != nil {
+		return *c.about
+	}
+	if c.s.OnTable {
+		return c.s.Table
+	}
+	return c.s.Said
+}
+
+// kept is the plan that was decided on.
+func (c *turn) kept() engine.Plan { return engine.Solve(c.filled(c.s.Said)) }

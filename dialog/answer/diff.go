@@ -1,0 +1,145 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// compared are the results that a comparison speaks of, in the order of the
+// work; the needles follow from the counts and are named in words.
+var compared = []engine.Key{
+	engine.BandStitches, engine.NeckResult, engine.YokeDecreases, engine.LayerRows, engine.TotalRows,
+	engine.DepthResult, engine.FoldClicks, engine.ColumnCount, engine.LoopsToLatch, engine.HemCount,
+	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference, engine.StretchedCircumference, engine.LeanDegrees,
+	engine.HeadOpening, engine.OffYarn, engine.BandYarn, engine.BandYarnGrams,
+}
+
+// Differences is a table of the results that differ between two plans, before
+// and after, with what it means at the machine; "" where nothing does.
+func (v Voice) Differences(before, after engine.Plan) string {
+	var rows []string
+	for _, k := range compared {
+		b, a := v.Value(before, k), v.Value(after, k)
+		if a == b {
+			continue
+		}
+		rows = append(rows, fmt.Sprintf("| %s | %s | %s |", v.Label(k), dash(b), dash(a)))
+	}
+	words := v.atTheMachine(before, after)
+	if len(rows) == 0 {
+		return words
+	}
+	text := "| | before | after |\n| --- | --- | --- |\n" + strings.Join(rows, "\n")
+	if words != "" {
+		text += "\n\n" + words
+	}
+	for _, c := range newCautions(v.Cautions(before), v.Cautions(after)) {
+		text += "\n\n**Caution:** " + c
+	}
+	return text
+}
+
+func dash(s string) string {
+	if s == "" {
+		return "-"
+	}
+	return s
+}
+
+func newCautions(before, after []string) []string {
+	var out []string
+	for _, a := range after {
+		old := false
+		for _, b := range before {
+			old = old || a == b
+		}
+		if !old {
+			out = append(out, a)
+		}
+	}
+	return out
+}
+
+// atTheMachine says in a few words what changes under her hands.
+func (v Voice) atTheMachine(before, after engine.Plan) string {
+	var parts []string
+	if before.BandStitches != after.BandStitches && after.BandStitches > 0 {
+		parts = append(parts, fmt.Sprintf("needles %s to %s", engine.NeedleName(0, after.BandStitches), engine.NeedleName(after.BandStitches-1, after.BandStitches)))
+	}
+	if b, a := NeedleRuns(before.RibColumns, before.BandStitches), NeedleRuns(after.RibColumns, after.BandStitches); a != b && a != "" {
+		parts = append(parts, "latch "+a)
+	}
+	if b, a := NeedleRuns(before.HemColumns, before.BandStitches), NeedleRuns(after.HemColumns, after.BandStitches); a != b && a != "" {
+		parts = append(parts, "hang the hem on "+a)
+	}
+	if b, a := strings.Join(tensionRuns(before), "; "), strings.Join(tensionRuns(after), "; "); a != b && a != "" {
+		parts = append(parts, a)
+	}
+	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
+		parts = append(parts, "hang again: "+a)
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return "At the machine: " + strings.Join(parts, ". ") + "."
+}
+
+// Changed names the inputs that differ between two sets of answers, with what
+// they go back to.
+func (v Voice) Changed(from engine.Plan, was, now engine.Inputs) string {
+	var parts []string
+	after := engine.Solve(now.Over(v.Book.Defaults(now.Rib)))
+	for _, k := range engine.InputKeys() {
+		if was.Same(now, k) {
+			continue
+		}
+		old := v.Value(from, k)
+		switch {
+		case !now.Has(k) && v.Value(after, k) == "":
+			parts = append(parts, v.Label(k)+" "+old+", now open again")
+		case v.Value(after, k) == "":
+			parts = append(parts, v.Label(k))
+		default:
+			parts = append(parts, v.Label(k)+" is "+v.Value(after, k)+" again")
+		}
+	}
+	return strings.Join(parts, "; ")
+}
+
+// Side is one choice of a comparison: what it is called, the plan, and what
+// it is good for.
+type Side struct {
+	Name string
+	Plan engine.Plan
+	Good string
+}
+
+// Compare sets choices side by side: only the rows in which they differ.
+func (v Voice) Compare(sides []Side) string {
+	head, rule := "| |", "| --- |"
+	for _, s := range sides {
+		head += " " + s.Name + " |"
+		rule += " --- |"
+	}
+	rows := []string{head, rule}
+	for _, k := range compared {
+		row, differ := "| "+v.Label(k)+" |", false
+		for _, s := range sides {
+			val := v.Value(s.Plan, k)
+			differ = differ || val != v.Value(sides[0].Plan, k)
+			row += " " + dash(val) + " |"
+		}
+		if differ {
+			rows = append(rows, row)
+		}
+	}
+	text := strings.Join(rows, "\n")
+	for _, s := range sides {
+		if s.Good != "" {
+			text += "\n\n**" + s.Name + ":** " + s.Good + "."
+		}
+	}
+	return text
+}

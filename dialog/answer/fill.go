@@ -1,0 +1,94 @@
+package answer
+
+import (
+	"strings"
+
+	"foldrow/engine"
+)
+
+// Fill puts the plan's numbers into a card's text. A paragraph with a
+// placeholder that has no value yet is left out, so a card always reads whole.
+func (v Voice) Fill(text string, p engine.Plan) string {
+	return fill(text, func(name string) string { return v.placeholder(p, engine.Key(name)) })
+}
+
+// fill replaces {name} by value(name), paragraph by paragraph.
+func fill(text string, value func(string) string) string {
+	var out []string
+	for _, para := range strings.Split(text, "\n\n") {
+		if s, ok := fillParagraph(para, value); ok {
+			out = append(out, s)
+		}
+	}
+	return strings.Join(out, "\n\n")
+}
+
+func fillParagraph(para string, value func(string) string) (string, bool) {
+	var b strings.Builder
+	for {
+		i := strings.IndexByte(para, '{')
+		if i < 0 {
+			b.WriteString(para)
+			return b.String(), true
+		}
+		j := strings.IndexByte(para[i:], '}')
+		if j < 0 {
+			b.WriteString(para)
+			return b.String(), true
+		}
+		s := value(para[i+1 : i+j])
+		if s == "" {
+			return "", false
+		}
+		b.WriteString(para[:i])
+		b.WriteString(s)
+		para = para[i+j+1:]
+	}
+}
+
+// placeholder is a value as cards write it: counts bare ("{layer_rows} rows"),
+// measures with their unit.
+func (v Voice) placeholder(p engine.Plan, k engine.Key) string {
+	s := v.Value(p, k)
+	switch v.unit(k) {
+	case "stitches", "rows", "needles", "columns", "loops", "bumps", "layers", "clicks":
+		if f, ok := p.Float(k); ok {
+			return trim(f, 0)
+		}
+	case "":
+		if f, ok := p.Float(k); ok {
+			return trim(f, 2)
+		}
+	}
+	return s
+}
+
+// Warning is one caution of the plan in words.
+func (v Voice) Warning(w engine.Warning) string {
+	card, ok := v.Book.Card("warnings", w.Code)
+	if !ok {
+		return w.Code
+	}
+	return fill(card.Text, func(name string) string {
+		n, ok := w.Values[name]
+		if !ok {
+			return ""
+		}
+		switch name {
+		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed":
+			return v.Len(n.Float())
+		case "need_low", "need_high", "yarn_left":
+			return trim(n.Float(), 0) + " g"
+		}
+		return trim(n.Float(), 2)
+	})
+}
+
+// Cautions is every caution of the plan in words.
+func (v Voice) Cautions(p engine.Plan) []string {
+	out := []string{}
+	for _, w := range p.Warnings() {
+		out = append(out, v.Warning(w))
+	}
+	return out
+}

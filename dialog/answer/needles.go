@@ -1,0 +1,227 @@
+package answer
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// needleRun is a stretch of a list of columns: groups of side by side needles
+// at an equal step.
+type needleRun struct {
+	first, width, step, groups int
+}
+
+// runs cuts ascending columns into stretches of equal groups. Any list can be
+// written so, and expand gives it back.
+func runs(cols []int) []needleRun {
+	var blocks [][2]int // first, width
+	for i := 0; i < len(cols); {
+		j := i + 1
+		for j < len(cols) && cols[j] == cols[j-1]+1 {
+			j++
+		}
+		blocks = append(blocks, [2]int{cols[i], j - i})
+		i = j
+	}
+	var out []needleRun
+	for i := 0; i < len(blocks); {
+		r := needleRun{first: blocks[i][0], width: blocks[i][1], groups: 1}
+		j := i + 1
+		for j < len(blocks) && blocks[j][1] == r.width {
+			step := blocks[j][0] - blocks[j-1][0]
+			if r.groups > 1 && step != r.step {
+				break
+			}
+			r.step = step
+			r.groups++
+			j++
+		}
+		out = append(out, r)
+		i = j
+	}
+	return out
+}
+
+// expand is the inverse of runs.
+func expand(rs []needleRun) []int {
+	var cols []int
+	for _, r := range rs {
+		for g := range r.groups {
+			for w := range r.width {
+				cols = append(cols, r.first+g*r.step+w)
+			}
+		}
+	}
+	return cols
+}
+
+// NeedleRuns names the needles of a list of columns, from the left: "L51,
+// then every 2nd needle to R50 (51)".
+func NeedleRuns(cols []int, stitches int) string {
+	if len(cols) == 0 {
+		return ""
+	}
+	var parts []string
+	for _, r := range runs(cols) {
+		parts = append(parts, r.words(stitches))
+	}
+	return strings.Join(parts, "; ")
+}
+
+func (r needleRun) words(n int) string {
+	name := func(c int) string { return engine.NeedleName(c, n) }
+	group := func(c int) string {
+		if r.width == 1 {
+			return name(c)
+		}
+		return name(c) + " to " + name(c+r.width-1)
+	}
+	last := r.first + (r.groups-1)*r.step
+	switch {
+	case r.groups == 1:
+		return group(r.first)
+	case r.groups == 2:
+		return group(r.first) + " and " + group(last)
+	case r.width == 1:
+		return fmt.Sprintf("every %s needle from %s to %s (%d)", Ordinal(r.step), name(r.first), name(last), r.groups)
+	}
+	return fmt.Sprintf("%d side by side at every %s needle, from %s to %s (%d groups)",
+		r.width, Ordinal(r.step), group(r.first), group(last), r.groups)
+}
+
+// Ordinal is "2nd", "3rd", "11th".
+func Ordinal(n int) string {
+	suffix := "th"
+	if n%100 < 11 || n%100 > 13 {
+		switch n % 10 {
+		case 1:
+			suffix = "st"
+		case 2:
+			suffix = "nd"
+		case 3:
+			suffix = "rd"
+		}
+	}
+	return strconv.Itoa(n) + suffix
+}
+
+// RehangWords says where two stitches go on one needle.
+func RehangWords(p engine.Plan) string {
+	doubled := Doubled(p)
+	n := p.BandStitches
+	switch {
+	case p.Rehang == nil:
+		return ""
+	case len(doubled) == 0:
+		return fmt.Sprintf("one stitch on every needle, %s to %s", engine.NeedleName(0, n), engine.NeedleName(n-1, n))
+	case 2*len(doubled) > n:
+		return "two on every needle except one on " + NeedleRuns(single(p), n)
+	}
+	return "two on " + NeedleRuns(doubled, n) + "; one on every other needle in work"
+}
+
+// Doubled lists the columns that carry two stitches.
+func Doubled(p engine.Plan) []int {
+	var out []int
+	for c, s := range p.Rehang {
+		if s == 2 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func single(p engine.Plan) []int {
+	var out []int
+	for c, s := range p.Rehang {
+		if s == 1 {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// blockWide is how many needles one line of the strip shows: with its label
+// it fits a window of 40 columns.
+const blockWide = 30
+
+// Strip draws the bed from left to right in blocks of 30 needles: which
+// needles are dropped and latched, which bumps are hung, which needles carry
+// two stitches. Words stand beside it in the plan.
+func Strip(p engine.Plan) string {
+	n := p.BandStitches
+	if n == 0 || n > 400 {
+		return ""
+	}
+	latch, hem, two := marks(p.RibColumns, n), marks(p.HemColumns, n), marks(Doubled(p), n)
+	left := (n + 1) / 2
+	var b strings.Builder
+	b.WriteString("```\n")
+	for from := -((left + blockWide - 1) / blockWide) * blockWide; from < n-left; from += blockWide {
+		lo, hi := max(0, left+from), min(n, left+from+blockWide)
+		if lo >= hi {
+			continue
+		}
+		fmt.Fprintf(&b, "%s to %s\n", engine.NeedleName(lo, n), engine.NeedleName(hi-1, n))
+		b.WriteString(stripLine("needle", lo, hi, func(c int) byte { return tens(c, left) }))
+		if len(p.RibColumns) > 0 {
+			b.WriteString(stripLine("latch", lo, hi, func(c int) byte { return mark(latch[c], 'v') }))
+		}
+		if len(p.HemColumns) > 0 {
+			b.WriteString(stripLine("hem", lo, hi, func(c int) byte { return mark(hem[c], 'u') }))
+		}
+		if len(p.Rehang) > 0 {
+			b.WriteString(stripLine("two", lo, hi, func(c int) byte { return mark(two[c], '2') }))
+		}
+		if hi < n {
+			b.WriteString("\n")
+		}
+	}
+	b.WriteString("```\n")
+	b.WriteString("Each sign is one needle in work: + every tenth from the centre, | every fifth; v drop and latch, u hang the bump, 2 two stitches.\n")
+	return b.String()
+}
+
+func stripLine(label string, lo, hi int, sign func(int) byte) string {
+	b := make([]byte, 0, hi-lo+9)
+	b = append(b, fmt.Sprintf("%-7s", label)...)
+	for c := lo; c < hi; c++ {
+		b = append(b, sign(c))
+	}
+	return string(b) + "\n"
+}
+
+// tens marks every fifth and tenth needle from the centre.
+func tens(c, left int) byte {
+	d := left - c
+	if c >= left {
+		d = c - left + 1
+	}
+	switch {
+	case d%10 == 0:
+		return '+'
+	case d%5 == 0:
+		return '|'
+	}
+	return '-'
+}
+
+func mark(on bool, sign byte) byte {
+	if on {
+		return sign
+	}
+	return '.'
+}
+
+func marks(cols []int, n int) []bool {
+	m := make([]bool, n)
+	for _, c := range cols {
+		if c >= 0 && c < n {
+			m[c] = true
+		}
+	}
+	return m
+}

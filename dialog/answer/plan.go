@@ -1,0 +1,231 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// Plan is the whole plan: numbers first, in the order of the work, then what
+// was assumed.
+func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
+	var parts []string
+	for _, part := range []func(engine.Plan) string{
+		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, v.sizePart, v.yarnPart,
+	} {
+		if s := part(p); s != "" {
+			parts = append(parts, s)
+		}
+	}
+	for _, c := range v.Cautions(p) {
+		parts = append(parts, "**Caution:** "+c)
+	}
+	if s := v.assumedLine(p, said); s != "" {
+		parts = append(parts, s)
+	}
+	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
+}
+
+func (v Voice) stitchPart(p engine.Plan) string {
+	if p.BandStitches == 0 {
+		return ""
+	}
+	var b strings.Builder
+	fmt.Fprintf(&b, "**%d stitches**, needles %s to %s. The neck comes to %s", p.BandStitches,
+		engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches), v.Both(p.NeckResult.Float()))
+	if d := p.NeckResult.Sub(p.NeckWanted); d.Sign() != 0 {
+		fmt.Fprintf(&b, " (you want %s)", v.Len(p.NeckWanted.Float()))
+	}
+	b.WriteString(".")
+	var near []string
+	for _, c := range []engine.Choice{p.Smaller, p.Larger} {
+		if c.Stitches > 0 {
+			near = append(near, fmt.Sprintf("%d gives %s", c.Stitches, v.Len(c.Neck.Float())))
+		}
+	}
+	if len(near) > 0 {
+		fmt.Fprintf(&b, " Next to it: %s.", strings.Join(near, ", "))
+	}
+	if p.FitsBed {
+		fmt.Fprintf(&b, " It fits your %s needles.", trim(p.In.Num(engine.BedNeedles).Float(), 0))
+	}
+	return b.String()
+}
+
+func (v Voice) rehangPart(p engine.Plan) string {
+	if !p.In.Has(engine.YokeStitches) || p.BandStitches == 0 || p.YokeDecreases < 0 {
+		return ""
+	}
+	if p.YokeDecreases == 0 {
+		return fmt.Sprintf("**Hang again:** the yoke's %d stitches one to a needle, no decreases.", p.BandStitches)
+	}
+	s := fmt.Sprintf("**Hang again** with %s: ", Count(p.YokeDecreases, "decrease", "decreases"))
+	if p.Rehang == nil {
+		return s + fmt.Sprintf("in %d stages, since no needle takes more than two.", p.Stages)
+	}
+	return s + RehangWords(p) + "."
+}
+
+func (v Voice) rowPart(p engine.Plan) string {
+	if p.LayerRows == 0 {
+		return ""
+	}
+	var b strings.Builder
+	layer := "a layer"
+	if !p.Doubled {
+		layer = "in the single layer"
+	}
+	fmt.Fprintf(&b, "**%s %s**, %d in all: %s deep.", Count(p.LayerRows, "row", "rows"), layer, p.TotalRows, v.Both(p.DepthResult.Float()))
+	if p.FoldRow > 0 {
+		fmt.Fprintf(&b, " One fold row %s looser than the garment.", Count(p.FoldRow, "click", "clicks"))
+	}
+	b.WriteString("\n\n")
+	b.WriteString(TensionTable(p))
+	return b.String()
+}
+
+func (v Voice) ribPart(p engine.Plan) string {
+	if len(p.RibColumns) == 0 {
+		if p.In.Rib.IsPlain() && p.BandStitches > 0 {
+			return "**No rib columns:** the band stays plain."
+		}
+		return ""
+	}
+	return fmt.Sprintf("**Drop and latch %s** (%s rib): %s. %d loops in all.",
+		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, NeedleRuns(p.RibColumns, p.BandStitches), len(p.RibColumns)*p.TotalRows)
+}
+
+func (v Voice) hemPart(p engine.Plan) string {
+	if len(p.HemColumns) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("**Hang %s** of the first band row: %s.", Count(len(p.HemColumns), "bump", "bumps"), NeedleRuns(p.HemColumns, p.BandStitches))
+}
+
+func (v Voice) sizePart(p engine.Plan) string {
+	if p.LayerRows == 0 || p.BandStitches == 0 {
+		return ""
+	}
+	var lines []string
+	line := func(label string, k engine.Key, note string) {
+		if s := v.Value(p, k); s != "" {
+			lines = append(lines, "- "+label+": "+s+v.spreadText(p, k)+note)
+		}
+	}
+	line("knit width at the seam", engine.SeamWidth, "")
+	line("around at the fold", engine.FoldCircumference, "")
+	line("fold edge relaxed in the rib", engine.RelaxedCircumference, "")
+	line("fold edge stretched", engine.StretchedCircumference, "")
+	line("leans in", engine.LeanDegrees, ", from the grading alone (0 upright, 90 flat); the rib's draw adds to it")
+	line("opens for the head to", engine.HeadOpening, "")
+	if len(lines) == 0 {
+		return ""
+	}
+	return "**Sizes** (estimates, with their spread):\n\n" + strings.Join(lines, "\n")
+}
+
+// spreadText is how far an estimate may be out.
+func (v Voice) spreadText(p engine.Plan, k engine.Key) string {
+	low, high, ok := p.Spread(k, v.Spans(p))
+	if !ok || high-low < 1e-9 {
+		return ""
+	}
+	a, b := v.Figure(k, low), v.Figure(k, high)
+	if a == b {
+		return ""
+	}
+	return " (" + a + " to " + b + ")"
+}
+
+// Spans is how far this plan's estimates may be out: what the knitter has
+// measured is certain.
+func (v Voice) Spans(p engine.Plan) engine.Spans {
+	r := v.Book.RibFactors(p.In.Rib)
+	s := engine.Spans{DrawLow: r.DrawLow, DrawHigh: r.DrawHigh, StretchLow: r.StretchLow, StretchHigh: r.StretchHigh}
+	base := v.Book.Defaults(p.In.Rib)
+	for _, k := range []engine.Key{engine.RibDraw, engine.RibStretch, engine.NumberEffect, engine.EdgeStretch} {
+		if !p.In.Same(base, k) {
+			s = s.Measured(k, p.In.Num(k))
+		}
+	}
+	return s
+}
+
+func (v Voice) yarnPart(p engine.Plan) string {
+	off, ok := p.Float(engine.OffYarn)
+	if !ok {
+		return ""
+	}
+	s := "**Yarn:** cut " + v.Both(off) + " for the backstitch"
+	low, lowOK := p.Float(engine.BandYarnLow)
+	high, _ := p.Float(engine.BandYarnHigh)
+	mid, midOK := p.Float(engine.BandYarn)
+	switch {
+	case midOK && lowOK && v.metres(low) != v.metres(high):
+		s += fmt.Sprintf("; the whole band takes %s to %s (estimate)", v.metres(low), v.metres(high))
+	case midOK:
+		s += fmt.Sprintf("; the whole band takes about %s", v.metres(mid))
+	}
+	if g, ok := p.Float(engine.BandYarnGrams); ok {
+		s += ", about " + trim(g, 0) + " g"
+	}
+	return s + "."
+}
+
+// assumedLine names what the plan takes for granted, so that nothing is
+// assumed in silence.
+func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
+	var list []string
+	for _, k := range engine.InputKeys() {
+		if said.Has(k) || !p.In.Has(k) || !matters(k, p) {
+			continue
+		}
+		list = append(list, v.Label(k)+" "+v.plainValue(p, k))
+	}
+	if len(list) == 0 {
+		return ""
+	}
+	return "*Assumed, change any by saying so:* " + strings.Join(list, "; ") + "."
+}
+
+// plainValue is the value of an input without repeating its label's noun.
+func (v Voice) plainValue(p engine.Plan, k engine.Key) string {
+	f, ok := p.Float(k)
+	switch v.unit(k) {
+	case "stitches", "rows", "needles", "layers", "clicks", "bumps", "":
+		if ok {
+			return trim(f, 2)
+		}
+	}
+	return v.Value(p, k)
+}
+
+// matters reports whether an assumption touches this plan.
+func matters(k engine.Key, p engine.Plan) bool {
+	switch k {
+	case engine.FrontBand:
+		return p.In.Garment == engine.Cardigan
+	case engine.EdgeStretch:
+		return p.In.Garment == engine.Pullover
+	case engine.HemEvery, engine.FoldRow:
+		return p.Doubled
+	case engine.RibDraw, engine.RibStretch:
+		return !p.In.Rib.IsPlain()
+	case engine.DialMin:
+		return p.In.Has(engine.MainTension)
+	case engine.Ease:
+		return p.In.Has(engine.NeckBody)
+	}
+	return true
+}
+
+// Short is the plan's headline: the numbers she will hang, knit and hear.
+func (v Voice) Short(p engine.Plan) string {
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d stitches (%s to %s), %s a layer, neck %s, %s deep", p.BandStitches,
+		engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches),
+		Count(p.LayerRows, "row", "rows"), v.Len(p.NeckResult.Float()), v.Len(p.DepthResult.Float()))
+}

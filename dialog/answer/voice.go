@@ -1,0 +1,198 @@
+package answer
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// Voice is what every answer is written with: the trade's knowledge and the
+// unit in which the knitter reads.
+type Voice struct {
+	Book *rules.Book
+	Unit quantity.Unit // "cm" or "in"
+}
+
+// Len is a length in the knitter's unit: "39.8 cm", "15 5/8 in".
+func (v Voice) Len(cm float64) string {
+	if v.Unit == "in" {
+		return eighths(cm/2.54) + " in"
+	}
+	return trim(cm, 1) + " cm"
+}
+
+// Both is a length in the knitter's unit with the other one beside it.
+func (v Voice) Both(cm float64) string {
+	if v.Unit == "in" {
+		return eighths(cm/2.54) + " in (" + trim(cm, 1) + " cm)"
+	}
+	return trim(cm, 1) + " cm"
+}
+
+// Exact is a length said by the knitter, without loss.
+func (v Voice) Exact(cm engine.Num, u quantity.Unit) string {
+	if u == "in" {
+		return quantity.PrintInches(cm)
+	}
+	return quantity.PrintCm(cm)
+}
+
+// eighths is inches to the nearest eighth, as a tape shows them.
+func eighths(in float64) string {
+	sign := ""
+	if in < 0 {
+		sign, in = "-", -in
+	}
+	n := int(math.Round(in * 8))
+	whole, rest := n/8, n%8
+	if rest == 0 {
+		return sign + strconv.Itoa(whole)
+	}
+	d := 8
+	for rest%2 == 0 {
+		rest, d = rest/2, d/2
+	}
+	part := strconv.Itoa(rest) + "/" + strconv.Itoa(d)
+	if whole == 0 {
+		return sign + part
+	}
+	return sign + strconv.Itoa(whole) + " " + part
+}
+
+// trim is x with at most so many decimals and no idle zeros.
+func trim(x float64, decimals int) string {
+	s := strconv.FormatFloat(x, 'f', decimals, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+// Count is "1 stitch", "3 stitches".
+func Count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
+
+// Label is what people call k.
+func (v Voice) Label(k engine.Key) string {
+	if c, ok := v.Book.Key(k); ok {
+		return c.Label
+	}
+	if c, ok := v.Book.Result(k); ok {
+		return c.Label
+	}
+	return strings.ReplaceAll(string(k), "_", " ")
+}
+
+// Value is k of the plan with its unit, in words: "97 stitches", "40 cm".
+// It is "" where the plan does not know it.
+func (v Voice) Value(p engine.Plan, k engine.Key) string {
+	switch k {
+	case engine.KeyGarment:
+		return string(p.In.Garment)
+	case engine.KeyRib:
+		return p.In.Rib.String()
+	}
+	if list := v.listValue(p, k); list != "" {
+		return list
+	}
+	f, ok := p.Float(k)
+	if !ok {
+		if val, there := p.Value(k); there {
+			if s, text := val.(string); text {
+				return s
+			}
+		}
+		return ""
+	}
+	return v.Figure(k, f)
+}
+
+// Figure is the number f of kind k with its unit.
+func (v Voice) Figure(k engine.Key, f float64) string {
+	unit := v.unit(k)
+	switch unit {
+	case "cm":
+		return v.Len(f)
+	case "mm":
+		return trim(f, 2) + " mm"
+	case "cm per stitch":
+		return trim(f, 3) + " cm a stitch"
+	case "stitches per 10 cm", "rows per 10 cm":
+		return v.gauge(f, unit)
+	case "%":
+		return trim(f, 2) + " %"
+	case "m":
+		return v.metres(f)
+	case "g":
+		return trim(f, 0) + " g"
+	case "degrees":
+		return trim(f, 0) + " degrees"
+	case "m per 100 g":
+		return trim(f, 0) + " m in 100 g"
+	case "", "dial", "dial number":
+		return trim(f, 3)
+	}
+	return trim(f, 2) + " " + singular(unit, f)
+}
+
+func (v Voice) gauge(f float64, unit string) string {
+	what := strings.Fields(unit)[0]
+	if v.Unit == "in" {
+		return trim(f*0.254, 2) + " " + what + " to the inch"
+	}
+	return trim(f, 2) + " " + what + " in 10 cm"
+}
+
+func (v Voice) metres(f float64) string {
+	if v.Unit == "in" {
+		return trim(f/0.9144, 0) + " yd"
+	}
+	return trim(f, 0) + " m"
+}
+
+func singular(unit string, f float64) string {
+	if f == 1 {
+		switch unit {
+		case "stitches":
+			return "stitch"
+		}
+		return strings.TrimSuffix(unit, "s")
+	}
+	return unit
+}
+
+func (v Voice) unit(k engine.Key) string {
+	if c, ok := v.Book.Key(k); ok {
+		return c.Unit
+	}
+	if c, ok := v.Book.Result(k); ok {
+		return c.Unit
+	}
+	return ""
+}
+
+// listValue writes the results that are lists.
+func (v Voice) listValue(p engine.Plan, k engine.Key) string {
+	switch k {
+	case engine.Tension:
+		return strings.Join(tensionRuns(p), "; ")
+	case engine.RibColumns:
+		return NeedleRuns(p.RibColumns, p.BandStitches)
+	case engine.HemNeedles:
+		return NeedleRuns(p.HemColumns, p.BandStitches)
+	case engine.Rehang:
+		return RehangWords(p)
+	}
+	return ""
+}

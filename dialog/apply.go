@@ -1,0 +1,168 @@
+package dialog
+
+import (
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// applied is the outcome of setting values: the new inputs, the keys set in
+// the order said, remarks on unusual values, or the problem that stops it all.
+type applied struct {
+	in      engine.Inputs
+	keys    []engine.Key
+	unusual []engine.Key
+	problem listen.Problem
+	doubt   bool // plausible if she says so once more
+}
+
+// apply sets the values on top of in. One value that cannot be stops them
+// all: a half-taken line would be a silent guess.
+func (c *turn) apply(in engine.Inputs, sets []listen.Set) applied {
+	a := applied{in: in}
+	for _, s := range sets {
+		if a.problem = c.applyOne(&a, s); a.problem.Code != "" {
+			return a
+		}
+	}
+	return a
+}
+
+func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
+	switch s.Key {
+	case engine.KeyGarment:
+		a.in = a.in.WithGarment(s.Garment)
+	case engine.KeyRib:
+		if !plausibleRib(s.Rib) {
+			return listen.Problem{Code: "rib", Key: s.Key}
+		}
+		a.in = a.in.WithRib(s.Rib)
+	default:
+		v, p := c.absolute(a.in, s)
+		if p.Code != "" {
+			return p
+		}
+		switch c.judge(s.Key, v) {
+		case impossible:
+			return listen.Problem{Code: "span", Key: s.Key, Low: v, Unit: s.Unit}
+		case unusual:
+			a.unusual = append(a.unusual, s.Key)
+		}
+		a.in = exclusive(a.in, s.Key).With(s.Key, v)
+	}
+	a.keys = append(without(a.keys, s.Key), s.Key)
+	return listen.Problem{}
+}
+
+func without(list []engine.Key, k engine.Key) []engine.Key {
+	var out []engine.Key
+	for _, x := range list {
+		if x != k {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// plausibleRib: columns wider than six stitches are no rib anyone latches.
+func plausibleRib(r engine.Rib) bool {
+	return r.IsPlain() || r.Knit >= 1 && r.Purl >= 1 && r.Knit <= 9 && r.Purl <= 9
+}
+
+// absolute is the value that a set comes to: a relative one is laid on what
+// stands.
+func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Problem) {
+	if !s.Relative {
+		return s.Value, listen.Problem{}
+	}
+	p := engine.Solve(c.filled(in))
+	base, ok := standing(p, s.Key)
+	if !ok {
+		return engine.Num{}, listen.Problem{Code: "nothing-to-change", Key: s.Key}
+	}
+	if s.Times {
+		return base.Mul(s.Value), listen.Problem{}
+	}
+	return base.Add(s.Value), listen.Problem{}
+}
+
+// standing is the value of k that a difference is laid on: the input itself,
+// or what follows from another one (rows from the depth).
+func standing(p engine.Plan, k engine.Key) (engine.Num, bool) {
+	if p.In.Has(k) {
+		return p.In.Num(k), true
+	}
+	switch {
+	case k == engine.DepthRows && p.LayerRows > 0:
+		return engine.Int(int64(p.LayerRows)), true
+	case k == engine.Depth && p.LayerRows > 0:
+		return p.DepthResult, true
+	case k == engine.Neck && p.NeckWanted.Sign() > 0:
+		return p.NeckWanted, true
+	case k == engine.FoldRow || k == engine.StartClicks:
+		return engine.Num{}, true
+	case k == engine.ClickEffect && p.Click.Sign() > 0:
+		return p.Click.Mul(engine.Int(100)), true
+	}
+	return engine.Num{}, false
+}
+
+type verdict int
+
+const (
+	usual verdict = iota
+	unusual
+	impossible
+)
+
+// judge holds a value against its plausible spans in rules/keys.md.
+func (c *turn) judge(k engine.Key, v engine.Num) verdict {
+	card, ok := c.book.Key(k)
+	if !ok || !card.HasSpan {
+		if v.Sign() < 0 {
+			return impossible
+		}
+		return usual
+	}
+	switch {
+	case v.Less(card.Possible[0]) || card.Possible[1].Less(v):
+		return impossible
+	case v.Less(card.Usual[0]) || card.Usual[1].Less(v):
+		return unusual
+	}
+	return usual
+}
+
+// exclusive clears what k replaces: of two ways to say the same thing the
+// later holds.
+func exclusive(in engine.Inputs, k engine.Key) engine.Inputs {
+	switch k {
+	case engine.Depth:
+		return in.Without(engine.DepthRows)
+	case engine.DepthRows:
+		return in.Without(engine.Depth)
+	case engine.Neck:
+		return in.Without(engine.NeckBody)
+	case engine.NeckBody:
+		return in.Without(engine.Neck)
+	case engine.NumberEffect:
+		return in.Without(engine.ClickEffect)
+	case engine.ClickEffect:
+		return in.Without(engine.NumberEffect)
+	}
+	return in
+}
+
+// odd reports a gauge whose rows and stitches do not go together in plain
+// knitting: asked about, since the two are easily swapped.
+func odd(in engine.Inputs, keys []engine.Key) bool {
+	touched := false
+	for _, k := range keys {
+		touched = touched || k == engine.StitchGauge || k == engine.RowGauge
+	}
+	st, row := in.Num(engine.StitchGauge), in.Num(engine.RowGauge)
+	if !touched || st.Sign() <= 0 || row.Sign() <= 0 {
+		return false
+	}
+	r := row.Div(st)
+	return r.Less(engine.Frac(11, 10)) || engine.Frac(16, 10).Less(r)
+}

@@ -1,0 +1,278 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// onValues: answers to the open question and changes to anything named.
+func (c *turn) onValues() (State, Reply) {
+	if c.m.Topic == "revise" {
+		return c.onRevise()
+	}
+	before := c.base()
+	a := c.apply(before, c.m.Sets)
+	if a.problem.Code == "" && odd(a.in, a.keys) && !sameSets(c.s.Doubt, c.m.Sets) && (c.open(c.s) == "gauge" || len(a.keys) > 1) {
+		next, r := c.onUnclear(listen.Problem{Code: "ratio", Key: engine.RowGauge, Low: a.in.Num(engine.StitchGauge), High: a.in.Num(engine.RowGauge)})
+		next.Doubt = c.m.Sets
+		return next, r
+	}
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	if p := c.blockedByMaking(a); p != "" {
+		return c.s, c.reply("unclear", p)
+	}
+	return c.take(a, before)
+}
+
+// take makes the values the standing ones.
+func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
+	wasOpen := c.open(c.s)
+	kind := "change"
+	for _, k := range a.keys {
+		if openOf(k) == wasOpen {
+			kind = "answer"
+		}
+	}
+	next := c.s
+	if c.s.OnTable {
+		// a change said while a what-if stands belongs to it
+		kind = "whatif"
+		next.Table = a.in
+		next.Chain = joined(next.Chain, a.keys)
+	} else {
+		next.Said = a.in
+	}
+	next.Unit = c.unitAfter()
+	next.Doubt, next.Last, next.Topic = nil, c.m.Sets, topicOf(a.keys)
+	next.Skipped = nil2(next.Skipped, a.keys)
+	c.s = c.s.changed(next)
+	for _, k := range reported(a.keys, next) {
+		c.change(k, a.in)
+	}
+	if kind == "whatif" {
+		return c.s, c.reply(kind, c.echo(a)+"\n\n"+c.differences())
+	}
+	return c.s, c.reply(kind, c.afterChange(a, before, wasOpen))
+}
+
+func reported(keys []engine.Key, s State) []engine.Key {
+	if s.OnTable {
+		return s.Chain
+	}
+	return keys
+}
+
+func nil2(skipped []string, keys []engine.Key) []string {
+	var out []string
+	for _, q := range skipped {
+		hit := false
+		for _, k := range keys {
+			hit = hit || openOf(k) == q
+		}
+		if !hit {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+func openOf(k engine.Key) string {
+	switch k {
+	case engine.StitchGauge, engine.RowGauge:
+		return "gauge"
+	case engine.NeckBody:
+		return "neck"
+	case engine.DepthRows:
+		return "depth"
+	}
+	return string(k)
+}
+
+// unitAfter is the knitter's unit once this line has been heard.
+func (c *turn) unitAfter() string {
+	for i := len(c.m.Sets) - 1; i >= 0; i-- {
+		if u := c.m.Sets[i].Unit; u == "cm" || u == "in" {
+			return string(u)
+		}
+	}
+	return c.s.Unit
+}
+
+// topicOf is what "2 cm more" will mean next.
+func topicOf(keys []engine.Key) engine.Key {
+	if len(keys) == 0 {
+		return ""
+	}
+	return keys[len(keys)-1]
+}
+
+// echo says in brackets what was taken, and marks what is unusual.
+func (c *turn) echo(a applied) string {
+	var parts []string
+	for i, s := range c.m.Sets {
+		if last(c.m.Sets, i) {
+			parts = append(parts, c.echoOne(a.in, s))
+		}
+	}
+	text := "(" + strings.Join(parts, "; ") + ")"
+	for _, k := range a.unusual {
+		card, _ := c.book.Key(k)
+		text += fmt.Sprintf("\n\nThat is unusual: %s is mostly %s. Taken all the same; say *undo* if it was a slip.",
+			card.Label, c.span(k, card.Usual))
+	}
+	return text
+}
+
+// last reports whether set i is the last one for its key.
+func last(sets []listen.Set, i int) bool {
+	for _, s := range sets[i+1:] {
+		if s.Key == sets[i].Key {
+			return false
+		}
+	}
+	return true
+}
+
+func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
+	label := c.voice().Label(s.Key)
+	switch s.Key {
+	case engine.KeyGarment:
+		return "a " + string(in.Garment)
+	case engine.KeyRib:
+		return in.Rib.String() + ribWord(in.Rib)
+	}
+	value := c.exact(s.Key, in.Num(s.Key), s.Unit)
+	switch {
+	case s.Key == engine.DepthRows:
+		total := in.Int(engine.DepthRows) * c.layers(in)
+		return fmt.Sprintf("%s a layer, %d in all", answer.Count(in.Int(engine.DepthRows), "row", "rows"), total)
+	case s.Bare && (s.Unit == "cm" || s.Unit == "in") && !s.Relative:
+		return fmt.Sprintf("taking the %s as %s", label, value)
+	}
+	return label + " " + value
+}
+
+func ribWord(r engine.Rib) string {
+	if r.IsPlain() {
+		return ", no rib"
+	}
+	return " rib"
+}
+
+func (c *turn) layers(in engine.Inputs) int { return c.filled(in).Int(engine.Layers) }
+
+// exact writes a value as it is kept, in the unit it was said in.
+func (c *turn) exact(k engine.Key, v engine.Num, unit quantity.Unit) string {
+	card, _ := c.book.Key(k)
+	voice := c.voice()
+	if unit == "cm" || unit == "in" {
+		voice.Unit = unit
+	}
+	if card.Unit == "cm" {
+		return voice.Exact(v, voice.Unit)
+	}
+	return voice.Figure(k, v.Float())
+}
+
+// span is a plausible span in words.
+func (c *turn) span(k engine.Key, s [2]engine.Num) string {
+	v := c.voice()
+	low, high := v.Figure(k, s[0].Float()), v.Figure(k, s[1].Float())
+	if i := strings.LastIndexByte(low, ' '); i > 0 && strings.HasSuffix(high, low[i:]) && !strings.Contains(low[i:], "in") {
+		low = low[:i]
+	}
+	return low + " to " + high
+}
+
+// afterChange is what to show once values were taken: the plan when it is
+// first whole, the differences when it was whole before.
+func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) string {
+	text := c.echo(a)
+	open := c.open(c.s)
+	switch {
+	case open != "":
+		return text
+	case wasOpen != "":
+		return text + "\n\n" + c.voice().Plan(c.plan(), c.s.Said) + "\n\n" + c.whatNext()
+	}
+	d := c.voice().Differences(engine.Solve(c.filled(before)), c.plan())
+	if d == "" {
+		d = "The plan stays as it is."
+	}
+	return text + "\n\n" + d
+}
+
+func (c *turn) whatNext() string {
+	return "Ask *why* about any number, *what if* about anything, or say *start knitting*."
+}
+
+// onRevise: "no, I meant rows" says the last line again with another unit.
+func (c *turn) onRevise() (State, Reply) {
+	if len(c.s.Last) == 0 || c.s.before == nil {
+		return c.onUnclear(listen.Problem{Code: "nothing-to-revise"})
+	}
+	was := c.s.Last[len(c.s.Last)-1]
+	line := c.again(was)
+	if line == "" {
+		return c.onUnclear(listen.Problem{Code: "nothing-to-revise"})
+	}
+	said, turn := c.said, c.s.Turn
+	c.s = *c.s.before
+	c.s.Turn = turn
+	c.m = c.lex.Read(line, c.context())
+	c.said = said
+	if c.m.Kind != listen.Values {
+		return c.onUnclear(c.m.Problem)
+	}
+	return c.onValues()
+}
+
+// again is the last value as a line with the unit that was meant.
+func (c *turn) again(was listen.Set) string {
+	number := was.Value
+	if was.Unit == "in" && was.Key != engine.DepthRows {
+		number = was.Value.Div(engine.Frac(254, 100))
+	}
+	switch c.m.Name {
+	case "row":
+		if was.Key == engine.Depth {
+			return number.String() + " rows a layer"
+		}
+		if was.Key == engine.StitchGauge {
+			return number.String() + " rows in 10 cm"
+		}
+	case "st":
+		if was.Key == engine.RowGauge {
+			return number.String() + " stitches in 10 cm"
+		}
+	case "cm", "in":
+		if was.Key == engine.DepthRows {
+			return "depth " + number.String() + " " + c.m.Name
+		}
+		return c.voice().Label(was.Key) + " " + number.String() + " " + c.m.Name
+	case "":
+		for _, k := range c.m.Keys {
+			return c.voice().Label(k) + " " + number.String()
+		}
+	}
+	return ""
+}
+
+func sameSets(a, b []listen.Set) bool {
+	if len(a) == 0 || len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i].Key != b[i].Key || !a[i].Value.Equal(b[i].Value) {
+			return false
+		}
+	}
+	return true
+}

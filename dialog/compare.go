@@ -1,0 +1,157 @@
+package dialog
+
+import (
+	"fmt"
+
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// onCompare sets two or more choices side by side; with one choice the other
+// is the plan as it stands. Nothing is changed.
+func (c *turn) onCompare() (State, Reply) {
+	choices := c.m.Choices
+	if len(choices) == 0 && hasKey(c.m.Keys, engine.KeyRib) {
+		for _, r := range []engine.Rib{{Knit: 1, Purl: 1}, {Knit: 2, Purl: 1}, {Knit: 2, Purl: 2}} {
+			choices = append(choices, []listen.Set{{Key: engine.KeyRib, Rib: r}})
+		}
+	}
+	var sides []answer.Side
+	if len(choices) == 1 {
+		k := choices[0][0].Key
+		sides = append(sides, c.side(c.plan(), k))
+	}
+	for _, sets := range choices {
+		a := c.apply(c.base(), sets)
+		if a.problem.Code != "" {
+			return c.onUnclear(a.problem)
+		}
+		sides = append(sides, c.side(engine.Solve(c.filled(a.in)), sets[0].Key))
+	}
+	if len(sides) < 2 {
+		return c.s, c.reply("compare", "Compare what with what? For example: *compare 1x1 and 2x2*.")
+	}
+	if q := c.open(c.s); q != "" && q != "keep" && sides[0].Plan.BandStitches == 0 {
+		return c.s, c.reply("compare", c.goodFor(sides))
+	}
+	return c.s, c.reply("compare", c.voice().Compare(sides)+"\n\nNothing is changed; say the one you want to take it.")
+}
+
+func (c *turn) side(p engine.Plan, k engine.Key) answer.Side {
+	s := answer.Side{Name: c.voice().Value(p, k), Plan: p}
+	if k == engine.KeyRib {
+		s.Good = "good for " + c.book.RibFactors(p.In.Rib).GoodFor
+	}
+	return s
+}
+
+// goodFor is a comparison before there are numbers: what each is good for.
+func (c *turn) goodFor(sides []answer.Side) string {
+	text := ""
+	for _, s := range sides {
+		if s.Good != "" {
+			text += "**" + s.Name + ":** " + s.Good + ".\n\n"
+		}
+	}
+	return text + "The numbers follow once the questions are answered."
+}
+
+// shakeSteps is by how much each estimate or measurement is shaken where no
+// amount was said.
+func shakeStep(k engine.Key) engine.Num {
+	switch k {
+	case engine.StitchGauge, engine.RowGauge:
+		return engine.Frac(1, 2)
+	case engine.RibDraw, engine.RibStretch, engine.EdgeStretch:
+		return engine.Frac(5, 100)
+	case engine.Neck, engine.Depth, engine.Head, engine.NeckBody:
+		return engine.Int(1)
+	case engine.NumberEffect, engine.ClickEffect:
+		return engine.Int(1)
+	}
+	return engine.Int(1)
+}
+
+// onShake shows what a small error does to neck, depth and yarn: the same
+// stitches and rows, knitted at the other gauge.
+func (c *turn) onShake() (State, Reply) {
+	if c.m.Topic == "swatch" {
+		return c.swatch()
+	}
+	k := engine.StitchGauge
+	for _, x := range c.m.Keys {
+		if engine.IsNumber(x) {
+			k = x
+			break
+		}
+	}
+	p := c.plan()
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return c.s, c.reply("shake", c.notYet([]engine.Key{engine.BandStitches}))
+	}
+	delta := shakeStep(k)
+	if c.m.HasFig && c.m.Figure.Sign() > 0 {
+		delta = c.shakeDelta(k)
+	}
+	down, up := c.shaken(p, k, delta)
+	for _, r := range []engine.Key{engine.NeckResult, engine.DepthResult} {
+		a, _ := down.Float(r)
+		b, _ := up.Float(r)
+		c.answer(r, []float64{round4(a), round4(b)})
+	}
+	v := c.voice()
+	text := fmt.Sprintf("If the %s is %s out and you knit the plan as it stands (%d stitches, %d rows a layer):\n\n",
+		v.Label(k), v.Figure(k, delta.Float()), p.BandStitches, p.LayerRows)
+	text += "| | a little less | as planned | a little more |\n| --- | --- | --- | --- |\n"
+	for _, r := range []engine.Key{k, engine.NeckResult, engine.DepthResult, engine.BandYarn, engine.StretchedCircumference, engine.HeadOpening} {
+		if v.Value(p, r) != "" {
+			text += fmt.Sprintf("| %s | %s | %s | %s |\n", v.Label(r), v.Value(down, r), v.Value(p, r), v.Value(up, r))
+		}
+	}
+	return c.s, c.reply("shake", text+"\nA larger swatch makes the error smaller: ask *how big a swatch*.")
+}
+
+// shakeDelta is the amount she said, in the unit of k.
+func (c *turn) shakeDelta(k engine.Key) engine.Num {
+	card, _ := c.book.Key(k)
+	switch c.m.FigUnit {
+	case "in":
+		return c.m.Figure.Mul(engine.Frac(254, 100))
+	case "mm":
+		return c.m.Figure.Div(engine.Int(10))
+	}
+	if card.Unit == "cm" && c.s.Unit == "in" && c.m.FigUnit == "" {
+		return c.m.Figure.Mul(engine.Frac(254, 100))
+	}
+	return c.m.Figure
+}
+
+// shaken is the plan knitted as it stands with k a little less and more: the
+// count and the rows stay, what they come to moves.
+func (c *turn) shaken(p engine.Plan, k engine.Key, delta engine.Num) (down, up engine.Plan) {
+	in := p.In.Without(engine.Depth).With(engine.DepthRows, engine.Int(int64(p.LayerRows)))
+	down, up = engine.Shake(in, k, delta)
+	return sameCount(down, p), sameCount(up, p)
+}
+
+// sameCount is the plan whose neck is the one that p's own count gives at the
+// shaken gauge.
+func sameCount(shaken, p engine.Plan) engine.Plan {
+	neck, ok := engine.NeckOf(shaken.In, p.BandStitches)
+	if !ok {
+		return shaken
+	}
+	return engine.Solve(shaken.In.Without(engine.NeckBody).With(engine.Neck, neck))
+}
+
+// swatch: how large a swatch keeps the neck within a centimetre.
+func (c *turn) swatch() (State, Reply) {
+	within := engine.Int(1)
+	n, cm, ok := engine.SwatchFor(c.filled(c.base()), within)
+	if !ok {
+		return c.s, c.reply("shake", "A swatch of at least 40 stitches and 40 rows between the marks serves most necks. Once the plan stands I can say it for yours.")
+	}
+	return c.s, c.reply("shake", fmt.Sprintf("To keep your neck within %s, measure over at least **%d stitches, %s**: the edges of a measured patch wobble by about 4 mm in all, and the band repeats the error at every stitch.",
+		c.voice().Len(within.Float()), n, c.voice().Len(cm.Float())))
+}

@@ -1,0 +1,341 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// measure: how to measure, what is usual, why it is asked, "I don't know".
+func (r *reading) measure() (Meaning, bool) {
+	c, ok := r.cues[Measure]
+	if !ok {
+		return Meaning{}, false
+	}
+	open := r.ctx.Open != "" && r.ctx.Open != "keep"
+	keys := r.inputs()
+	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+		return Meaning{}, false
+	}
+	if !open && len(keys) == 0 {
+		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
+			return Meaning{}, false
+		}
+	}
+	if w, ok := r.cues[Why]; ok && c.topic != "why-asked" && w.weight > c.weight {
+		return Meaning{}, false
+	}
+	if c.topic == "how" && r.howToIsSurer(c) || c.topic == "usual" && r.cue(Compare) && len(r.alternatives()) > 1 {
+		return Meaning{}, false
+	}
+	if c.topic == "dont-know" && r.troubleSure() {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Measure, Topic: c.topic, Keys: keys}, true
+}
+
+// howToIsSurer: "how do I measure a swatch" has a card of its own; but with a
+// measuring question open, or a key named, the measuring help comes first.
+func (r *reading) howToIsSurer(c cueHit) bool {
+	f, _ := r.x.howto.best(r.l)
+	if len(r.inputs()) > 0 && r.l.has("measur", "tap", "girth") {
+		return false
+	}
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && c.weight >= 3 && len(r.inputs()) > 0 {
+		return false
+	}
+	return f.cover >= 0.75 && f.mass > 2.5 && !r.l.has("measur")
+}
+
+// inputs lists the inputs that the line names.
+func (r *reading) inputs() []engine.Key {
+	var out []engine.Key
+	for _, m := range r.l.mentions {
+		if m.key != "" && !m.result && !contains(out, m.key) {
+			out = append(out, m.key)
+		}
+	}
+	return out
+}
+
+// results lists the results that the line names.
+func (r *reading) results() []engine.Key {
+	var out []engine.Key
+	for _, m := range r.l.mentions {
+		if m.result && !contains(out, m.key) {
+			out = append(out, m.key)
+		}
+	}
+	return out
+}
+
+func contains(list []engine.Key, k engine.Key) bool {
+	for _, x := range list {
+		if x == k {
+			return true
+		}
+	}
+	return false
+}
+
+// why: a number's reason, another number's refusal, an assumption's source.
+func (r *reading) why() (Meaning, bool) {
+	c, ok := r.cues[Why]
+	if !ok {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		if q.Rib {
+			m.HasFig = false
+			m.Choices = append(m.Choices, []Set{{Key: engine.KeyRib, Rib: engine.Rib{Knit: q.Value.Floor(), Purl: q.High.Floor()}}})
+			continue
+		}
+	}
+	if len(r.b.sets) > 0 {
+		m.Sets = dedupe(r.b.sets)
+	}
+	return m, true
+}
+
+// shake: what a small error does. The size of it is the set of the line.
+func (r *reading) shake() (Meaning, bool) {
+	c, ok := r.cues[Shake]
+	if !ok || c.weight < 2 {
+		return Meaning{}, false
+	}
+	keys := r.inputs()
+	if len(keys) == 0 {
+		keys = r.results()
+	}
+	m := Meaning{Kind: Shake, Keys: keys}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		switch q.Unit {
+		case "st":
+			m.Keys = append([]engine.Key{engine.StitchGauge}, without(m.Keys, engine.StitchGauge)...)
+		case "row":
+			m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+		case "click":
+			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
+		}
+	}
+	if len(m.Keys) == 0 && !m.HasFig && !r.l.has("swatch", "gaug") {
+		return Meaning{}, false
+	}
+	if r.troubleSure() && !r.l.has("gaug", "swatch", "if") {
+		return Meaning{}, false
+	}
+	if r.l.has("swatch") && r.l.has("big", "larg", "siz") {
+		m.Topic = "swatch"
+	}
+	return m, true
+}
+
+func without(list []engine.Key, k engine.Key) []engine.Key {
+	var out []engine.Key
+	for _, x := range list {
+		if x != k {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+// alternatives groups the sets of the line into choices of one key: "1x1 or
+// 2x2", "3, 3.5 or 4 cm".
+func (r *reading) alternatives() [][]Set {
+	byKey := map[engine.Key][]Set{}
+	for _, s := range r.b.sets {
+		dup := false
+		for _, o := range byKey[s.Key] {
+			dup = dup || same(o, s)
+		}
+		if !dup {
+			byKey[s.Key] = append(byKey[s.Key], s)
+		}
+	}
+	for _, s := range r.b.sets {
+		if len(byKey[s.Key]) > 1 {
+			var out [][]Set
+			for _, c := range byKey[s.Key] {
+				out = append(out, []Set{c})
+			}
+			return out
+		}
+	}
+	return nil
+}
+
+func (r *reading) compare() (Meaning, bool) {
+	alts := r.alternatives()
+	cue, ok := r.cues[Compare]
+	if r.b.problem.Code == "range" || len(alts) > 1 && !ok && !r.asks() && !r.cue(WhatIf) {
+		return Meaning{}, false
+	}
+	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus")) {
+		return Meaning{Kind: Compare, Choices: alts}, true
+	}
+	if ok && len(alts) == 0 && cue.weight >= 1 && len(r.b.sets) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
+		return Meaning{Kind: Compare, Choices: [][]Set{{r.b.sets[0]}}}, true
+	}
+	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && contains(r.inputs(), engine.KeyRib) {
+		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
+	}
+	return Meaning{}, false
+}
+
+func (r *reading) whatIf() (Meaning, bool) {
+	cue, ok := r.cues[WhatIf]
+	if !ok || len(r.b.sets) == 0 || r.ctx.Open != "" && r.ctx.Open != "keep" && !r.l.has("if", "suppos") && !r.l.question && !r.strongWhatIf(cue) {
+		return Meaning{}, false
+	}
+	if r.asksNumber() && !r.l.has("if", "suppos") && r.l.has("how", "which") {
+		return Meaning{}, false
+	}
+	return r.setsMeaning(WhatIf), true
+}
+
+func (r *reading) strongWhatIf(c cueHit) bool {
+	return r.l.tokens[c.from].stem == "what" || r.l.tokens[c.from].stem == "suppos" || r.l.tokens[c.from].stem == "same"
+}
+
+// asksNumber: a question that names something the plan works out.
+func (r *reading) asksNumber() bool { return r.asks() && (len(r.results()) > 0) }
+
+// backwards: a question with a value in it, which serves that answer only.
+func (r *reading) backwards() (Meaning, bool) {
+	if !r.asks() && !r.cue(Backwards) && !r.bareAsk() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
+	if len(m.Keys) == 0 {
+		m.Keys = r.inputs()
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if !q.After && !q.Rib {
+			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		}
+		if q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
+			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
+		}
+	}
+	if r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	extreme := r.extreme()
+	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 {
+		return Meaning{}, false
+	}
+	m.Topic = extreme
+	return m, true
+}
+
+// bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the
+// form of one.
+func (r *reading) bareAsk() bool {
+	if len(r.l.tokens) == 0 || r.l.begin >= r.l.end {
+		return false
+	}
+	for _, m := range r.l.mentions {
+		if m.from == r.l.begin && m.to < r.l.end {
+			switch r.l.tokens[m.to].text {
+			case "for", "from", "with", "of", "at", "if":
+				return r.l.tokens[m.to].text != "of" && r.l.tokens[m.to].text != "at"
+			}
+		}
+	}
+	return false
+}
+
+// onlyOthers drops sets that the same stitches would give another meaning.
+func onlyOthers(sets []Set, q *quantity.Quantity) []Set {
+	var out []Set
+	for _, s := range sets {
+		if s.Value.Equal(q.Value) && (s.Key == engine.YokeStitches || s.Key == engine.BedNeedles || s.Key == engine.StitchGauge) {
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// extreme: the deepest, longest, loosest... that something allows.
+func (r *reading) extreme() string {
+	switch {
+	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row") && r.l.has("most", "max", "maximum"):
+		return "deepest"
+	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
+		return "longest"
+	case r.l.has("loosest", "tightest"):
+		return "gauge"
+	}
+	return ""
+}
+
+// number: something the plan works out, or was told, asked directly.
+func (r *reading) number() (Meaning, bool) {
+	keys := r.results()
+	if len(keys) == 0 {
+		keys = r.inputs()
+		if !r.asks() {
+			return Meaning{}, false
+		}
+	}
+	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	if r.troubleSure() || !r.asks() && !r.shortAsk() {
+		return Meaning{}, false
+	}
+	if r.howBeats() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Keys: keys}
+	r.part(&m)
+	return m, true
+}
+
+// shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for
+// the number.
+func (r *reading) shortAsk() bool {
+	covered := 0
+	for _, m := range r.l.mentions {
+		if m.result {
+			covered += m.to - m.from
+		}
+	}
+	return covered > 0 && r.l.words()-covered <= 3+len(r.l.quantities())
+}
+
+// howBeats: "how do I hang the hem" asks for the way, not for a number.
+func (r *reading) howBeats() bool {
+	if !r.l.has("how") || r.l.has("many", "much", "long", "deep", "wide", "far", "big", "large", "often", "high", "tight") {
+		return false
+	}
+	f, _ := r.x.howto.best(r.l)
+	return f.cover > 0.6
+}
+
+// part notes which member of a list is asked for.
+func (r *reading) part(m *Meaning) {
+	for _, t := range r.l.tokens {
+		switch {
+		case t.q != nil && !t.q.Rib:
+			m.Figure, m.HasFig = t.q.Value, true
+			m.Part = "row"
+			if t.q.Ordinal && !t.q.After {
+				m.Part = "nth"
+			}
+		case t.needle != "":
+			m.Needle = t.needle
+		case t.text == "first" || t.text == "start" || t.text == "begin" || t.text == "starting":
+			m.Part = "first"
+		case t.text == "last" || t.text == "end" || t.text == "final":
+			m.Part = "last"
+		}
+	}
+}

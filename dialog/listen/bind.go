@@ -1,0 +1,443 @@
+package listen
+
+import (
+	"sort"
+
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// binder gives every quantity of a line to the thing it is about.
+type binder struct {
+	x       *Lexicon
+	l       *Line
+	ctx     Context
+	asked   bool // the line asks or supposes: a lone number may be matched by plausibility
+	used    []bool
+	dropped []bool // quantities taken back in the line itself ("16, no, 17")
+	sets    []Set
+	at      []int // token of each set
+	problem Problem
+}
+
+// bind lists what the line sets. A problem tells of a quantity that is there
+// but cannot be taken.
+func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
+	b := &binder{x: x, l: l, ctx: ctx, asked: asked,
+		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
+	b.takeBack()
+	b.phrasings()
+	b.choices()
+	b.rates()
+	b.named()
+	b.byUnit()
+	b.order()
+	b.twice()
+	return b
+}
+
+// free lists quantity tokens still to be bound.
+func (b *binder) free() []int {
+	var out []int
+	for i, t := range b.l.tokens {
+		if t.q != nil && !b.used[i] && !b.dropped[i] {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// add binds the quantity at token i to key k; near is how far its name stood.
+func (b *binder) add(k engine.Key, i int, near int) bool {
+	t := b.l.tokens[i]
+	s, p := b.x.value(k, t.q, b.ctx)
+	if p.Code != "" {
+		if b.problem.Code == "" {
+			p.Key = k
+			b.problem = p
+		}
+		b.used[i] = true
+		return false
+	}
+	s.Key, s.Near = k, near
+	if sign, times := b.comparative(i, k); sign != 0 {
+		s.Relative = true
+		s.Times = times
+		if sign < 0 {
+			s.Value = s.Value.Neg()
+		}
+	}
+	b.used[i] = true
+	b.sets, b.at = append(b.sets, s), append(b.at, i)
+	return true
+}
+
+// addFixed sets k to a value that a phrasing holds ("every other bump").
+func (b *binder) addFixed(k engine.Key, v engine.Num, i int) {
+	b.sets, b.at = append(b.sets, Set{Key: k, Value: v, Near: 1}), append(b.at, i)
+}
+
+// takeBack marks quantities that the line itself takes back: "16, no, 17",
+// "not 40", "40 sorry 41". As many are dropped before the word as stand after
+// it.
+func (b *binder) takeBack() {
+	qs := b.l.quantities()
+	for n, i := range qs {
+		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
+			b.dropped[i] = true
+			continue
+		}
+		if i > 1 && b.l.tokens[i-2].text == "rather" && b.l.tokens[i-1].text == "than" {
+			b.dropped[i] = true
+			continue
+		}
+		if n == 0 || !b.correctionBetween(qs[n-1], i) {
+			continue
+		}
+		after := 1
+		for m := n + 1; m < len(qs) && !b.correctionBetween(qs[m-1], qs[m]); m++ {
+			after++
+		}
+		for m := n - 1; m >= 0 && m >= n-after; m-- {
+			if sameSort(b.l.tokens[qs[m]].q, b.l.tokens[i].q) {
+				b.dropped[qs[m]] = true
+			}
+		}
+	}
+}
+
+func sameSort(a, c *quantity.Quantity) bool {
+	if a.Rib || c.Rib {
+		return a.Rib == c.Rib
+	}
+	return a.Unit == "" || c.Unit == "" || a.Unit == c.Unit || isLength(a.Unit) && isLength(c.Unit)
+}
+
+func (b *binder) correctionBetween(i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		t := b.l.tokens[k]
+		switch t.text {
+		case "no", "sorry", "actually", "wait", "correction", "oops", "nope", "scratch":
+			if t.text == "no" && k+1 < j && k > i+1 && !t.stop && !b.l.tokens[k+1].stop && k+1 < j-1 {
+				continue // "and no grading with 42"
+			}
+			return true
+		case "mean", "meant":
+			return true
+		case "rather":
+			if k+1 < len(b.l.tokens) && b.l.tokens[k+1].text != "than" {
+				return true
+			}
+		case "that":
+			if k > 0 && b.l.tokens[k-1].text == "make" && t.stop == false && b.l.tokens[k-1].stop {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// phrasings binds by rules/phrases.md, the wordiest phrasing first.
+func (b *binder) phrasings() {
+	type match struct {
+		s setting
+		h hit
+	}
+	var all []match
+	for _, s := range b.x.sets {
+		if h, ok := s.match(b.l); ok {
+			all = append(all, match{s, h})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].h.weight > all[j].h.weight })
+	taken := make([]bool, len(b.l.tokens))
+	for _, m := range all {
+		if b.overlaps(taken, m.h) {
+			continue
+		}
+		if m.s.isFix {
+			b.addFixed(m.s.key, m.s.fixed, m.h.from)
+		} else if len(m.h.slots) == 0 || b.used[m.h.slots[0]] || b.dropped[m.h.slots[0]] ||
+			!accepts(b.x.spans[m.s.key].Dimension, b.l.tokens[m.h.slots[0]].q) {
+			continue
+		} else {
+			b.add(m.s.key, m.h.slots[0], 1)
+		}
+		for i := m.h.from; i < m.h.to; i++ {
+			taken[i] = true
+		}
+		if m.s.isFix {
+			b.useQuantities(m.h)
+		}
+	}
+}
+
+func (b *binder) useQuantities(h hit) {
+	for i := h.from; i < h.to; i++ {
+		b.used[i] = b.used[i] || b.l.tokens[i].q != nil
+	}
+}
+
+func (b *binder) overlaps(taken []bool, h hit) bool {
+	for i := h.from; i < h.to; i++ {
+		if taken[i] {
+			return true
+		}
+	}
+	return false
+}
+
+// choices binds ribs and garments, which are words rather than numbers.
+func (b *binder) choices() {
+	gaugeLine := false
+	for _, t := range b.l.tokens {
+		gaugeLine = gaugeLine || t.q != nil && (t.q.Unit == "st" || t.q.Over.Sign() > 0)
+	}
+	for _, m := range b.l.mentions {
+		spelt := b.l.tokens[m.from].q == nil
+		switch {
+		case m.rib.IsSet():
+			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
+				continue
+			}
+			if m.from > 0 && b.l.tokens[m.from-1].text == "not" {
+				continue
+			}
+			b.used[m.from] = true
+			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}), append(b.at, m.from)
+		case m.garment != "":
+			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
+				continue
+			}
+			if b.ctx.Open == "garment" || b.meansGarment(m) {
+				b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: m.garment, Near: 1}), append(b.at, m.from)
+			}
+		}
+	}
+}
+
+// meansGarment tells "it is a pullover" from "the neck of my cardigan".
+func (b *binder) meansGarment(m mention) bool {
+	for i := m.from - 1; i >= 0 && i >= m.from-3; i-- {
+		switch b.l.tokens[i].stem {
+		case "be", "make", "a", "for", "an", "if", "about", "as", "into", "to":
+			return b.l.tokens[i].text != "to" || b.l.has("change", "switch", "turn")
+		case "my", "the", "this":
+			return false
+		}
+	}
+	return m.from == b.l.begin
+}
+
+// rates binds stitches or rows over a length, and metres in a weight.
+func (b *binder) rates() {
+	for _, i := range b.free() {
+		q := b.l.tokens[i].q
+		if _, ok := q.MetresPer100g(); ok {
+			b.add(engine.YarnLength, i, 0)
+			continue
+		}
+		if q.Over.Sign() == 0 {
+			continue
+		}
+		switch q.Unit {
+		case "row":
+			b.add(engine.RowGauge, i, 0)
+		case "st":
+			b.add(engine.StitchGauge, i, 0)
+		case "":
+			if b.rowGaugeFor(i) {
+				b.add(engine.RowGauge, i, 0)
+			} else {
+				b.add(engine.StitchGauge, i, 0)
+			}
+		}
+	}
+	b.pair()
+}
+
+// rowGaugeFor reports whether a bare rate is the row gauge: the words name
+// rows, or stitches have been said already.
+func (b *binder) rowGaugeFor(i int) bool {
+	for j := i - 1; j >= 0 && j >= i-3; j-- {
+		if b.l.tokens[j].q != nil {
+			break
+		}
+		switch b.l.tokens[j].stem {
+		case "row":
+			return true
+		case "stitch", "st":
+			return false
+		}
+	}
+	return b.has(engine.StitchGauge) && !b.has(engine.RowGauge)
+}
+
+// pair binds "28/40" and "28 by 40": stitches, then rows.
+func (b *binder) pair() {
+	free := b.free()
+	for n := 0; n+1 < len(free); n++ {
+		i, j := free[n], free[n+1]
+		q := b.l.tokens[i].q
+		if !q.Pair || b.has(engine.StitchGauge) {
+			continue
+		}
+		if b.ctx.Open != "gauge" && !b.named1(engine.StitchGauge) && q.Over.Sign() == 0 && !b.asked {
+			if b.ctx.Open != "" && b.ctx.Open != "keep" {
+				continue
+			}
+		}
+		b.add(engine.StitchGauge, i, 0)
+		b.add(engine.RowGauge, j, 0)
+	}
+}
+
+func (b *binder) has(k engine.Key) bool {
+	for _, s := range b.sets {
+		if s.Key == k {
+			return true
+		}
+	}
+	return false
+}
+
+// named1 reports whether the line names k.
+func (b *binder) named1(k engine.Key) bool {
+	for _, m := range b.l.mentions {
+		if m.key == k {
+			return true
+		}
+	}
+	return false
+}
+
+// named binds each remaining quantity to the nearest name that can take it.
+func (b *binder) named() {
+	type pairing struct{ q, m, cost int }
+	free := b.free()
+	var all []pairing
+	for _, i := range free {
+		for mi, m := range b.l.mentions {
+			if m.key == "" || m.result || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
+				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
+				continue
+			}
+			all = append(all, pairing{i, mi, b.cost(i, m)})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].cost < all[j].cost })
+	taken := map[int]bool{}
+	for _, p := range all {
+		if b.used[p.q] || taken[p.m] || p.cost > 60 {
+			continue
+		}
+		m := b.l.mentions[p.m]
+		if b.has(m.key) && !b.twiceAllowed(m.key) {
+			continue
+		}
+		taken[p.m] = true
+		b.add(m.key, p.q, p.cost/4+1)
+	}
+}
+
+// twiceAllowed: a key may be given two values where they are choices to
+// compare.
+func (b *binder) twiceAllowed(engine.Key) bool {
+	return b.l.has("or", "vs", "versus", "against", "and")
+}
+
+// cost is how far the name m stands from the quantity at i; a stop or another
+// quantity between them counts as distance.
+func (b *binder) cost(i int, m mention) int {
+	lo, hi, cost := m.to, i, 0
+	if m.from > i {
+		lo, hi, cost = i+1, m.from, 1
+	}
+	for k := lo; k < hi; k++ {
+		cost += 4
+		if t := b.l.tokens[k]; t.q != nil {
+			cost += 20
+		} else if t.stem == "and" || t.stem == "but" {
+			cost += 8
+		}
+	}
+	for k := lo; k <= hi && k < len(b.l.tokens); k++ {
+		if b.l.tokens[k].stop {
+			cost += 12
+		}
+	}
+	return cost
+}
+
+// order puts the sets in the order of the line.
+func (b *binder) order() {
+	idx := make([]int, len(b.sets))
+	for i := range idx {
+		idx[i] = i
+	}
+	sort.SliceStable(idx, func(i, j int) bool { return b.at[idx[i]] < b.at[idx[j]] })
+	sets, at := make([]Set, len(idx)), make([]int, len(idx))
+	for i, j := range idx {
+		sets[i], at[i] = b.sets[j], b.at[j]
+	}
+	b.sets, b.at = sets, at
+}
+
+// twice looks for two different values of one key, which only choices to
+// compare may have.
+func (b *binder) twice() {
+	for i, s := range b.sets {
+		for _, t := range b.sets[:i] {
+			if t.Key == s.Key && !same(s, t) && b.problem.Code == "" {
+				b.problem = Problem{Code: "two-values", Key: s.Key, Low: t.Value, High: s.Value}
+			}
+		}
+	}
+}
+
+func same(a, b Set) bool {
+	return a.Rib == b.Rib && a.Garment == b.Garment && a.Value.Equal(b.Value) && a.Relative == b.Relative
+}
+
+// accepts reports whether a key of dimension d can take the quantity.
+func accepts(d rules.Dimension, q *quantity.Quantity) bool {
+	if q == nil || q.Rib {
+		return false
+	}
+	if _, ok := q.MetresPer100g(); ok {
+		return d == rules.YarnCount
+	}
+	if q.Over.Sign() > 0 {
+		return d == rules.Gauge
+	}
+	switch d {
+	case rules.Girth, rules.Length, rules.Millimetres, rules.PerStitch:
+		return !q.Ordinal && !q.After && (q.Unit == "" || isLength(q.Unit))
+	case rules.Gauge:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "st" || q.Unit == "row")
+	case rules.Rows:
+		return !q.After && (q.Unit == "" || q.Unit == "row")
+	case rules.Stitches:
+		return q.Unit == "" || q.Unit == "st"
+	case rules.Needles:
+		return q.Unit == "" || q.Unit == "needle" || q.Unit == "st"
+	case rules.Bumps:
+		return q.Unit == "" || q.Unit == "st"
+	case rules.LayersDim:
+		return q.Unit == ""
+	case rules.Clicks:
+		return q.Unit == "" || q.Unit == "click"
+	case rules.Dial:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "number")
+	case rules.Percent:
+		return q.Unit == "" || q.Unit == "%"
+	case rules.Ratio:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "%")
+	case rules.Grams:
+		return q.Unit == "g" || q.Unit == "oz" || q.Unit == ""
+	case rules.YarnCount:
+		return q.Unit == "" || q.Unit == "m" || q.Unit == "yd"
+	}
+	return false
+}

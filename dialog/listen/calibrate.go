@@ -1,0 +1,206 @@
+package listen
+
+import (
+	"foldrow/engine"
+)
+
+// calibration reads measured values and what they make of the estimates: the
+// arithmetic is one division each, done exactly.
+//
+//   - a row of 40 stitches gave 56 cm of yarn       -> row_yarn
+//   - 28.5 stitches at dial 5, 30 at dial 4         -> number_effect
+//   - rib swatch: 10 cm plain, 7 relaxed, 14 pulled -> rib_draw, rib_stretch
+//   - the sewn edge goes from 20 to 27 cm           -> edge_stretch
+func (r *reading) calibration() (Meaning, bool) {
+	for _, try := range []func() []Set{r.rowYarn, r.twoDials, r.edgeStretch, r.ribSwatch} {
+		if sets := try(); len(sets) > 0 {
+			return Meaning{Kind: Values, Topic: "calibrate", Sets: sets}, true
+		}
+	}
+	return Meaning{}, false
+}
+
+// measured lists the line's quantities by sort.
+func (r *reading) measured() (lengths, stitches []int) {
+	for _, i := range r.l.quantities() {
+		switch q := r.l.tokens[i].q; {
+		case q.Problem != "" || q.Rib:
+		case isLength(q.Unit) && q.Over.Sign() == 0:
+			lengths = append(lengths, i)
+		case q.Unit == "st":
+			stitches = append(stitches, i)
+		}
+	}
+	return lengths, stitches
+}
+
+func (r *reading) rowYarn() []Set {
+	if !r.l.has("row") || !r.l.has("unravel", "ravel", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
+		return nil
+	}
+	for _, i := range r.l.quantities() { // "40 stitches measure 56 cm" may be read as one rate
+		if q := r.l.tokens[i].q; q.Unit == "st" && q.Over.Sign() > 0 && isLength(q.OverUnit) {
+			over := *q
+			over.Value, over.Unit = q.Over, q.OverUnit
+			cm, _ := over.Length()
+			return []Set{{Key: engine.RowYarn, Value: cm.Div(q.Value), Unit: unitSystem(q.OverUnit), Near: 1}}
+		}
+	}
+	lengths, stitches := r.measured()
+	if len(lengths) != 1 || len(stitches) != 1 {
+		return nil
+	}
+	q := r.l.tokens[lengths[0]].q
+	cm, _ := q.Length()
+	n := r.l.tokens[stitches[0]].q.Value
+	if n.Sign() <= 0 {
+		return nil
+	}
+	return []Set{{Key: engine.RowYarn, Value: cm.Div(n), Unit: unitSystem(q.Unit), Near: 1}}
+}
+
+// twoDials pairs two gauges with two dial numbers.
+func (r *reading) twoDials() []Set {
+	type at struct{ gauge, dial engine.Num }
+	var seen []at
+	var gauges, dials []engine.Num
+	flush := func() {
+		if len(gauges) > 0 && len(dials) > 0 {
+			seen = append(seen, at{gauges[0], dials[0]})
+			gauges, dials = gauges[1:], dials[1:]
+		}
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		switch {
+		case q.Unit == "st" || q.Over.Sign() > 0:
+			v := q.Value
+			if p, ok := q.Per10cm(); ok {
+				v = p
+			}
+			gauges = append(gauges, v)
+		case q.Unit == "" && r.dialBefore(i):
+			dials = append(dials, q.Value)
+		case q.Unit == "":
+			gauges = append(gauges, q.Value)
+		}
+		flush()
+	}
+	if len(seen) != 2 {
+		return nil
+	}
+	a, b := seen[0], seen[1]
+	if a.dial.Less(b.dial) {
+		a, b = b, a
+	}
+	step := a.dial.Sub(b.dial)
+	if step.Sign() <= 0 || a.gauge.Sign() <= 0 || b.gauge.Cmp(a.gauge) <= 0 {
+		return nil
+	}
+	// stitch width goes as 1/gauge: the share lost from the looser dial to the tighter
+	lost := engine.Int(1).Sub(a.gauge.Div(b.gauge))
+	return []Set{{Key: engine.NumberEffect, Value: lost.Mul(engine.Int(100)).Div(step), Near: 1}}
+}
+
+func (r *reading) dialBefore(i int) bool {
+	t := r.l.tokens[i]
+	if t.start < t.end && (r.l.text[t.start] == 'd' || r.l.text[t.start] == 't') {
+		return true
+	}
+	for j := i - 1; j >= 0 && j >= i-2; j-- {
+		switch r.l.tokens[j].text {
+		case "dial", "tension", "number", "t", "d", "mt", "setting":
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reading) edgeStretch() []Set {
+	if !r.l.has("edge") || !r.l.has("stretch", "pull") {
+		return nil
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if q.Range && isLength(q.Unit) && q.Value.Sign() > 0 {
+			return []Set{{Key: engine.EdgeStretch, Value: q.High.Div(q.Value), Near: 1}}
+		}
+	}
+	lengths, _ := r.measured()
+	if len(lengths) != 2 {
+		return nil
+	}
+	a, _ := r.l.tokens[lengths[0]].q.Length()
+	b, _ := r.l.tokens[lengths[1]].q.Length()
+	if b.Less(a) {
+		a, b = b, a
+	}
+	return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
+}
+
+// ribSwatch takes three measured widths of the same stitches, or two.
+func (r *reading) ribSwatch() []Set {
+	if !r.l.has("rib", "relax", "stretch", "pull") {
+		return nil
+	}
+	lengths, _ := r.measured()
+	if len(lengths) < 2 {
+		return nil
+	}
+	var plain, relaxed, stretched engine.Num
+	for n, i := range lengths {
+		v, _ := r.l.tokens[i].q.Length()
+		switch r.stateNear(i, lengths, n) {
+		case "plain":
+			plain = v
+		case "stretched":
+			stretched = v
+		default:
+			relaxed = v
+		}
+	}
+	var out []Set
+	if plain.Sign() > 0 && relaxed.Sign() > 0 {
+		out = append(out, Set{Key: engine.RibDraw, Value: relaxed.Div(plain), Near: 1})
+	}
+	if stretched.Sign() > 0 && relaxed.Sign() > 0 {
+		out = append(out, Set{Key: engine.RibStretch, Value: stretched.Div(relaxed), Near: 1})
+	}
+	return out
+}
+
+// stateNear is the state named nearest to the length at token i: after it up
+// to the next length, or else just before it.
+func (r *reading) stateNear(i int, lengths []int, n int) string {
+	end := len(r.l.tokens)
+	if n+1 < len(lengths) {
+		end = lengths[n+1]
+	}
+	for j := i + 1; j < end && !(r.l.tokens[j].stop && j > i+1); j++ {
+		if s := swatchState(r.l.tokens[j].stem); s != "" {
+			return s
+		}
+	}
+	start := -1
+	if n > 0 {
+		start = lengths[n-1]
+	}
+	for j := i - 1; j > start; j-- {
+		if s := swatchState(r.l.tokens[j].stem); s != "" {
+			return s
+		}
+	}
+	return ""
+}
+
+func swatchState(stem string) string {
+	switch stem {
+	case "plain", "stockinett", "stocking", "flat":
+		return "plain"
+	case "stretch", "pull", "open":
+		return "stretched"
+	case "relax", "rest", "rib", "unstretch":
+		return "relaxed"
+	}
+	return ""
+}

@@ -1,0 +1,12 @@
+// Package listen turns one line of a knitter's words into its meaning. It
+// knows the words (from rules/), the open question and the unit she has used
+// so far, and nothing else: no plan, no files, no clock.
+//
+// The way of a line: Clean drops what must never be printed back; tokens cuts
+// it into words and quantities; the lexicon marks what the words name (an
+// input, a result, a rib, a technique, a trouble) and which phrasings of
+// rules/phrases.md they hold; bind gives each quantity to the thing it is
+// about; Read decides what kind of line it is. A line that is not understood,
+// or that can be read in two ways with different effect, has kind Unclear and
+// sets nothing.
+package listen

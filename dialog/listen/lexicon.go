@@ -1,0 +1,252 @@
+package listen
+
+import (
+	"sort"
+	"strings"
+
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// Lexicon is everything the listener knows, compiled once from rules/. It
+// does not change afterwards and may be shared.
+type Lexicon struct {
+	cues    []cue
+	byFirst map[string][]int // stem that a cue must hold -> cues
+	anyCue  []int            // cues that begin with a slot or an optional word
+	sets    []setting
+	names   map[string][]name // first stem -> what it may begin to name
+	howto   *shelf
+	trouble *shelf
+	steps   *shelf
+	known   map[string]bool // stems that are never misspelt
+	craft   map[string]bool // stems of the craft
+	words   []string        // craft words, whole, for spelling
+	spell   *speller
+	slips   map[string]string // slips of the finger that make another word
+	spans   map[engine.Key]rules.KeyCard
+}
+
+// cue is one phrasing of something a line can do.
+type cue struct {
+	*pattern
+	kind  Kind
+	topic string
+	card  string
+}
+
+// setting is a phrasing that gives a value to a key.
+type setting struct {
+	*pattern
+	key   engine.Key
+	fixed engine.Num
+	isFix bool
+}
+
+// name is a phrase that names something.
+type name struct {
+	stems []string
+	mention
+}
+
+// NewLexicon compiles the words and phrasings of the book. An error names the
+// phrasing that does not compile.
+func NewLexicon(book *rules.Book) (*Lexicon, error) {
+	x := &Lexicon{
+		names: map[string][]name{}, byFirst: map[string][]int{},
+		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{},
+	}
+	if err := x.addPhrases(book.Cards("phrases")); err != nil {
+		return nil, err
+	}
+	for _, k := range book.Keys {
+		x.spans[k.Key] = k
+		for _, w := range k.Words {
+			x.addName(w, mention{key: k.Key})
+		}
+	}
+	for _, r := range book.Results {
+		for _, w := range r.Words {
+			x.addName(w, mention{key: r.Key, result: true})
+		}
+	}
+	for _, r := range book.Ribs {
+		for _, w := range r.Words {
+			x.addName(w, mention{rib: r.Rib, key: engine.KeyRib})
+		}
+	}
+	for _, c := range book.Cards("words") {
+		x.addWords(c)
+	}
+	x.howto = newShelf(book.Cards("howto"))
+	x.trouble = newShelf(book.Cards("troubles"))
+	x.steps = newShelf(book.Cards("steps"))
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps} {
+		for st := range s.weight {
+			x.know(st)
+		}
+	}
+	for st := range x.names {
+		sort.SliceStable(x.names[st], func(i, j int) bool {
+			return len(x.names[st][i].stems) > len(x.names[st][j].stems)
+		})
+	}
+	x.spell = newSpeller(x.words, x.known)
+	return x, nil
+}
+
+func (x *Lexicon) know(st string) { x.known[st] = true }
+
+func (x *Lexicon) addPhrases(cards []rules.Card) error {
+	for _, c := range cards {
+		kind := Kind(c.Fields["kind"])
+		for _, text := range c.List("says") {
+			p, err := compile(text)
+			if err != nil {
+				return err
+			}
+			if kind == "set" {
+				x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"])})
+				x.learn(p, true)
+				continue
+			}
+			x.addCue(cue{pattern: p, kind: kind, topic: c.Fields["topic"], card: c.ID})
+			x.learn(p, false)
+		}
+		for _, text := range c.List("fixed") {
+			left, right, _ := strings.Cut(text, "=")
+			p, err := compile(left)
+			v, ok := engine.ParseNum(strings.TrimSpace(right))
+			switch {
+			case err != nil:
+				return err
+			case !ok && kind == "set" && c.Fields["key"] != string(engine.KeyGarment):
+				return &PatternError{text, "no number after ="}
+			}
+			if c.Fields["key"] == string(engine.KeyGarment) {
+				continue
+			}
+			x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"]), fixed: v, isFix: true})
+			x.learn(p, true)
+		}
+	}
+	return nil
+}
+
+// addCue files the cue under the stems it can begin with, so that a line is
+// tried only against cues whose first word it holds.
+func (x *Lexicon) addCue(c cue) {
+	n := len(x.cues)
+	x.cues = append(x.cues, c)
+	first := c.elems[0]
+	if first.slot != "" || first.optional || first.gap {
+		x.anyCue = append(x.anyCue, n)
+		return
+	}
+	for _, alt := range first.alts {
+		if have := x.byFirst[alt[0]]; len(have) == 0 || have[len(have)-1] != n {
+			x.byFirst[alt[0]] = append(have, n)
+		}
+	}
+}
+
+// learn makes the words of a phrasing known; craft words are also offered as
+// corrections.
+func (x *Lexicon) learn(p *pattern, craft bool) {
+	for _, e := range p.elems {
+		for _, alt := range e.alts {
+			for _, s := range alt {
+				x.know(s)
+				if craft {
+					x.craft[s] = true
+				}
+			}
+		}
+	}
+}
+
+func (x *Lexicon) addName(phrase string, m mention) {
+	var stems []string
+	for _, w := range strings.Fields(openAll(phrase)) {
+		st := stem(strings.Trim(w, ".,?!'\""))
+		stems = append(stems, st)
+		x.know(st)
+		x.craft[st] = true
+		x.words = append(x.words, w)
+	}
+	if len(stems) == 0 {
+		return
+	}
+	x.names[stems[0]] = append(x.names[stems[0]], name{stems: stems, mention: m})
+}
+
+func (x *Lexicon) addWords(c rules.Card) {
+	switch c.Fields["kind"] {
+	case "garment":
+		for _, w := range c.List("words") {
+			x.addName(w, mention{garment: engine.Garment(c.ID), key: engine.KeyGarment})
+		}
+	case "craft":
+		for _, w := range c.List("words") {
+			x.craft[stem(w)] = true
+			x.know(stem(w))
+			x.words = append(x.words, w)
+		}
+	case "slips":
+		for _, w := range c.List("words") {
+			from, to, _ := strings.Cut(w, "=")
+			x.slips[strings.TrimSpace(from)] = strings.TrimSpace(to)
+		}
+	case "known":
+		for _, w := range strings.Fields(c.Fields["words"]) {
+			x.know(stem(w))
+			x.know(w)
+		}
+	}
+}
+
+// mark finds what the words of the line name, longest first, and never two
+// things in one place.
+func (x *Lexicon) mark(l *Line) {
+	l.mentions = l.mentions[:0]
+	for i := 0; i < len(l.tokens); {
+		n, found := x.nameAt(l, i)
+		if !found {
+			i++
+			continue
+		}
+		for _, m := range n {
+			l.mentions = append(l.mentions, m)
+		}
+		i = n[0].to
+	}
+}
+
+// nameAt lists what the longest phrase at token i names: often one thing,
+// sometimes an input and a result that share their name ("neck").
+func (x *Lexicon) nameAt(l *Line, i int) ([]mention, bool) {
+	t := l.tokens[i]
+	if t.q != nil && t.q.Rib {
+		k, p := t.q.Value.Floor(), t.q.High.Floor()
+		return []mention{{from: i, to: i + 1, rib: engine.Rib{Knit: k, Purl: p}, key: engine.KeyRib}}, true
+	}
+	first := t.stem
+	if t.q != nil {
+		first = t.text
+	}
+	var out []mention
+	length := 0
+	for _, n := range x.names[first] {
+		if len(n.stems) < length {
+			break
+		}
+		if !l.stemsAt(n.stems, i) {
+			continue
+		}
+		length = len(n.stems)
+		m := n.mention
+		m.from, m.to = i, i+length
+		out = append(out, m)
+	}
+	return out, len(out) > 0
+}

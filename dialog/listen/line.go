@@ -1,0 +1,149 @@
+package listen
+
+import (
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// Line is one line on its way to a meaning: its tokens and what they name.
+type Line struct {
+	text     string // clean, lower case
+	tokens   []token
+	begin    int // tokens before begin are greetings and fillers
+	end      int // tokens from end on are politeness
+	question bool
+	mentions []mention
+	fixes    []Fix
+}
+
+// mention is a place where the words name something.
+type mention struct {
+	from, to int
+	key      engine.Key // an input or a result
+	result   bool
+	rib      engine.Rib
+	garment  engine.Garment
+}
+
+func newLine(text string) *Line {
+	l := &Line{text: strings.ToLower(text)}
+	l.question = strings.Contains(text, "?")
+	l.tokens = tokens(l.text, quantity.Scan(l.text))
+	l.trim()
+	return l
+}
+
+// trim steps over words that greet, hesitate or are polite, at both ends.
+func (l *Line) trim() {
+	l.begin, l.end = 0, len(l.tokens)
+	for l.begin < l.end && l.tokens[l.begin].q == nil && filler(l.tokens[l.begin].text) {
+		l.begin++
+	}
+	for l.end > l.begin && l.tokens[l.end-1].q == nil && tailFiller(l.tokens[l.end-1].text) {
+		l.end--
+	}
+	if l.begin == l.end { // nothing but fillers: they may be the message ("ok")
+		l.begin, l.end = 0, len(l.tokens)
+	}
+}
+
+func filler(w string) bool {
+	switch w {
+	case "hi", "hello", "hey", "um", "umm", "uh", "er", "erm", "well", "so", "oh", "ah", "hmm", "hm", "please", "pls", "now", "then", "right", "alright":
+		return true
+	}
+	return false
+}
+
+func tailFiller(w string) bool {
+	switch w {
+	case "please", "pls", "plz", "thanks", "thank", "thx", "ta", "then", "though", "maybe", "x":
+		return true
+	}
+	return false
+}
+
+// stemsAt reports whether the words at i are these stems.
+func (l *Line) stemsAt(stems []string, i int) bool {
+	if i+len(stems) > len(l.tokens) {
+		return false
+	}
+	for j, s := range stems {
+		if t := l.tokens[i+j]; t.q != nil && t.text != s || t.q == nil && t.stem != s {
+			return false
+		}
+	}
+	return true
+}
+
+// slotAt reports how many tokens fill the slot at i.
+func (l *Line) slotAt(slot string, i int) (int, bool) {
+	t := l.tokens[i]
+	switch slot {
+	case "n":
+		return 1, t.q != nil && !t.q.Rib
+	case "len":
+		return 1, t.q != nil && !t.q.Rib && !t.q.Ordinal && (t.q.Unit == "" || isLength(t.q.Unit))
+	case "ord":
+		return 1, t.q != nil && (t.q.Ordinal || t.q.Unit == "" || t.q.Unit == "st")
+	case "needle":
+		return 1, t.needle != ""
+	case "any":
+		return 1, true
+	}
+	for _, m := range l.mentions {
+		if m.from != i {
+			continue
+		}
+		switch slot {
+		case "rib":
+			if m.rib.IsSet() {
+				return m.to - m.from, true
+			}
+		case "key", "result", "input":
+			if m.key != "" && (slot == "key" || m.result == (slot == "result")) {
+				return m.to - m.from, true
+			}
+		}
+	}
+	return 0, false
+}
+
+func isLength(u quantity.Unit) bool {
+	switch u {
+	case "cm", "mm", "in", "ft", "m", "yd":
+		return true
+	}
+	return false
+}
+
+// has reports whether any of the stems stands in the line.
+func (l *Line) has(stems ...string) bool {
+	for _, t := range l.tokens {
+		if t.q != nil {
+			continue
+		}
+		for _, s := range stems {
+			if t.stem == s || t.text == s {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// words counts the tokens between begin and end.
+func (l *Line) words() int { return l.end - l.begin }
+
+// quantities lists the tokens that are quantities.
+func (l *Line) quantities() []int {
+	var out []int
+	for i, t := range l.tokens {
+		if t.q != nil {
+			out = append(out, i)
+		}
+	}
+	return out
+}

@@ -1,0 +1,114 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// Kind says what a line does.
+type Kind string
+
+// The kinds of a line. Those that the JSON contract names carry its word.
+const (
+	Nothing   Kind = ""          // an empty line: take the shown default
+	Values    Kind = "values"    // values said: answers and changes alike
+	WhatIf    Kind = "whatif"    // values supposed
+	Keep      Kind = "keep"      // keep the what-if
+	Drop      Kind = "drop"      // drop it
+	Why       Kind = "why"       // why a number, or why not another
+	Number    Kind = "number"    // a number asked for
+	Compare   Kind = "compare"   // choices side by side
+	Backwards Kind = "backwards" // a number asked for from another one
+	Shake     Kind = "shake"     // what a small error does
+	Measure   Kind = "measure"   // how to measure, what is usual, why asked
+	Calibrate Kind = "calibrate" // measured values that set an effect
+	HowTo     Kind = "howto"
+	Trouble   Kind = "trouble"
+	Step      Kind = "step"
+	Show      Kind = "show"
+	Undo      Kind = "undo"
+	Notebook  Kind = "notebook"
+	Help      Kind = "help"
+	Skip      Kind = "skip" // leave the open question for now
+	Unclear   Kind = "unclear"
+	Outside   Kind = "outside"
+)
+
+// Set is one value said for one thing.
+type Set struct {
+	Key     engine.Key
+	Value   engine.Num // in the unit of Key
+	Rib     engine.Rib
+	Garment engine.Garment
+	// Relative: Value is to be added to what stands ("2 cm bigger").
+	Relative bool
+	// Times: Value multiplies what stands ("twice as deep").
+	Times bool
+	// Unit is the unit the value was said in; Bare marks a number without
+	// one, whose unit was chosen because it is plausible.
+	Unit quantity.Unit
+	Bare bool
+	// Hedged marks "about 40".
+	Hedged bool
+	// Near is how many words lie between the number and what names its key;
+	// 0 where the open question or the unit alone decided.
+	Near int
+}
+
+// Move is where the knitter wants to go, or says she is, in the making.
+type Move struct {
+	What   string // next back where repeat skip start done row latched goto
+	Count  int    // rows done
+	Row    int    // the row she is on
+	Needle string // the needle she has come to
+	Step   string // the step's id
+	Fine   bool   // no count was said
+}
+
+// Problem says why a line has no meaning, with the parts of the sentence.
+type Problem struct {
+	Code  string // "range", "two-readings", "no-unit", "negative", ...
+	Read  string // what was readable
+	Key   engine.Key
+	Keys  []engine.Key // the candidates
+	Low   engine.Num
+	High  engine.Num
+	Unit  quantity.Unit
+	Count int
+}
+
+// Fix is a spelling correction that was needed to understand the line.
+type Fix struct{ From, To string }
+
+// Meaning is what a line says.
+type Meaning struct {
+	Kind    Kind
+	Sets    []Set
+	Keys    []engine.Key // the things asked about
+	Topic   string       // "usual", "how", "why-asked", "dont-know"; show: what; notebook: what; why: "not", "from"
+	Figure  engine.Num   // "why 97", "what dial on row 5"
+	HasFig  bool
+	FigUnit quantity.Unit
+	Part    string // "first", "last", "row": which part of a list
+	Needle  string
+	Card    string   // how-to or trouble id
+	Other   string   // the trouble that sounds alike
+	Choices [][]Set  // compare: one list of sets a choice
+	Move    Move     //
+	Name    string   // notebook: project name
+	Name2   string   // notebook: second name
+	Count   int      // undo: how many
+	Fixes   []Fix    //
+	Notes   []string // codes of what was chosen silently otherwise: "hedged"
+	Problem Problem
+}
+
+// Context is all that listening may know of the conversation.
+type Context struct {
+	Open   string        // key of the open question, "gauge", "keep" or ""
+	Unit   quantity.Unit // "cm" or "in": the knitter's own so far
+	Making bool          // she stands at the machine
+	Topic  engine.Key    // what the last turn was about, for "2 cm more"
+	// Confirm: a doubtful value was just asked about, so yes and no are answers.
+	Confirm bool
+}

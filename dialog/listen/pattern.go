@@ -1,0 +1,212 @@
+package listen
+
+import (
+	"fmt"
+	"strings"
+)
+
+// A pattern is one phrasing from rules/phrases.md, compiled. The notation is
+// small enough to be written by someone who does not program:
+//
+//	how many rows          these words, in this order, in any of their forms
+//	[please] keep it       a word in brackets may be missing
+//	(keep|take) it         one of several; an alternative may be several words
+//	hang every <n>         a number; <len> a length, <ord> third or 3rd,
+//	                       <rib> 2x2, <key> anything the plan names,
+//	                       <needle> L55
+//	dropped ... stitch     up to four other words between
+//	^keep$                 the line begins, or ends, here
+type pattern struct {
+	elems  []elem
+	start  bool // ^
+	end    bool // $
+	weight int  // literal words it needs: the more, the surer
+}
+
+type elem struct {
+	alts     [][]string // stems; nil for a slot or a gap
+	slot     string
+	gap      bool
+	optional bool
+}
+
+// PatternError tells of a phrasing that cannot be compiled.
+type PatternError struct{ Text, Why string }
+
+func (e *PatternError) Error() string { return fmt.Sprintf("phrasing %q: %s", e.Text, e.Why) }
+
+func compile(text string) (*pattern, error) {
+	p := &pattern{}
+	s := strings.TrimSpace(text)
+	if strings.HasPrefix(s, "^") {
+		p.start, s = true, strings.TrimSpace(s[1:])
+	}
+	if strings.HasSuffix(s, "$") {
+		p.end, s = true, strings.TrimSpace(s[:len(s)-1])
+	}
+	for s != "" {
+		part, rest, err := cutElem(s)
+		if err != "" {
+			return nil, &PatternError{text, err}
+		}
+		p.elems = append(p.elems, part)
+		s = strings.TrimSpace(rest)
+	}
+	if len(p.elems) == 0 {
+		return nil, &PatternError{text, "it is empty"}
+	}
+	for _, e := range p.elems {
+		if e.optional || e.gap {
+			continue
+		}
+		p.weight++
+	}
+	return p, nil
+}
+
+// cutElem takes the first element off s; why is not empty where it cannot.
+func cutElem(s string) (e elem, rest, why string) {
+	switch s[0] {
+	case '[', '(':
+		closing := "]"
+		if s[0] == '(' {
+			closing = ")"
+		}
+		i := strings.Index(s, closing)
+		if i < 0 {
+			return e, "", "a bracket is not closed"
+		}
+		e.optional = s[0] == '['
+		inner := s[1:i]
+		if strings.HasPrefix(inner, "<") {
+			e.slot = strings.Trim(inner, "<>")
+			return e, s[i+1:], ""
+		}
+		e.alts = alternatives(inner)
+		return e, s[i+1:], ""
+	case '<':
+		i := strings.IndexByte(s, '>')
+		if i < 0 {
+			return e, "", "a slot is not closed"
+		}
+		e.slot = s[1:i]
+		switch e.slot {
+		case "n", "len", "ord", "rib", "key", "needle", "any", "result", "input":
+			return e, s[i+1:], ""
+		}
+		return e, "", "there is no slot <" + e.slot + ">"
+	}
+	if strings.HasPrefix(s, "...") {
+		return elem{gap: true}, s[3:], ""
+	}
+	i := strings.IndexAny(s, " [(<")
+	if i < 0 {
+		i = len(s)
+	}
+	e.alts = alternatives(s[:i])
+	return e, s[i:], ""
+}
+
+func alternatives(s string) [][]string {
+	var out [][]string
+	for _, a := range strings.Split(s, "|") {
+		var stems []string
+		for _, w := range strings.Fields(openAll(a)) {
+			stems = append(stems, stem(w))
+		}
+		if len(stems) > 0 {
+			out = append(out, stems)
+		}
+	}
+	return out
+}
+
+func openAll(s string) string {
+	fields := strings.Fields(strings.ToLower(s))
+	for i, f := range fields {
+		fields[i] = openContraction(f)
+	}
+	return strings.Join(fields, " ")
+}
+
+// hit is where a pattern matched: tokens from..to (to exclusive), the slots'
+// tokens in order, and how many literal words were met.
+type hit struct {
+	from, to int
+	slots    []int
+	weight   int
+}
+
+// maxGap is how many words "..." may stand for.
+const maxGap = 4
+
+// match finds the first place where p matches, -1 in from where none.
+func (p *pattern) match(l *Line) (hit, bool) {
+	last := len(l.tokens) - 1
+	if p.start {
+		last = min(0, last)
+	}
+	for i := l.begin; i <= last || (i == l.begin && p.start); i++ {
+		if i >= len(l.tokens) {
+			break
+		}
+		h := hit{from: i}
+		if to, w, ok := p.from(l, 0, i, &h); ok {
+			h.to, h.weight = to, w
+			return h, true
+		}
+		if p.start {
+			break
+		}
+	}
+	return hit{}, false
+}
+
+// from matches the elements from e on at token i.
+func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
+	if e == len(p.elems) {
+		if p.end && i < l.end {
+			return 0, 0, false
+		}
+		return i, 0, true
+	}
+	el := p.elems[e]
+	if el.gap {
+		for n := 0; n <= maxGap && i+n <= len(l.tokens); n++ {
+			if to, w, ok := p.from(l, e+1, i+n, h); ok {
+				return to, w, true
+			}
+		}
+		return 0, 0, false
+	}
+	if n, ok := el.here(l, i); ok {
+		mark := len(h.slots)
+		if el.slot != "" {
+			h.slots = append(h.slots, i)
+		}
+		if to, w, ok := p.from(l, e+1, i+n, h); ok {
+			return to, w + n, true
+		}
+		h.slots = h.slots[:mark]
+	}
+	if el.optional {
+		return p.from(l, e+1, i, h)
+	}
+	return 0, 0, false
+}
+
+// here reports how many tokens the element takes at i.
+func (e elem) here(l *Line, i int) (int, bool) {
+	if i >= len(l.tokens) {
+		return 0, false
+	}
+	if e.slot != "" {
+		return l.slotAt(e.slot, i)
+	}
+	for _, alt := range e.alts {
+		if l.stemsAt(alt, i) {
+			return len(alt), true
+		}
+	}
+	return 0, false
+}

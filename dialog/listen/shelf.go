@@ -1,0 +1,133 @@
+package listen
+
+import (
+	"math"
+	"strings"
+
+	"foldrow/rules"
+)
+
+// shelf finds the card that a description is about: every card lists phrases
+// a knitter would use, and a phrase counts by how many of its words the line
+// holds, a rare word (ladder) weighing more than a common one (stitch).
+type shelf struct {
+	phrases []phrase
+	byStem  map[string][]int // stem -> phrases holding it
+	weight  map[string]float64
+	titles  map[string]string
+}
+
+type phrase struct {
+	card  string
+	stems []string
+	total float64
+}
+
+// found is a card with how well the line fits it: cover is the share of the
+// phrase's weight that the line holds, mass that weight itself.
+type found struct {
+	card        string
+	cover, mass float64
+}
+
+func newShelf(cards []rules.Card) *shelf {
+	s := &shelf{byStem: map[string][]int{}, weight: map[string]float64{}, titles: map[string]string{}}
+	inCards := map[string]int{}
+	for _, c := range cards {
+		seen := map[string]bool{}
+		for _, text := range append(c.List("words"), c.Fields["title"]) {
+			p := phrase{card: c.ID}
+			dup := map[string]bool{}
+			for _, w := range strings.Fields(openAll(text)) {
+				st := stem(strings.Trim(w, ".,?!'\"()"))
+				if st == "" || dup[st] {
+					continue
+				}
+				dup[st] = true
+				p.stems = append(p.stems, st)
+				seen[st] = true
+			}
+			if len(p.stems) > 0 {
+				s.phrases = append(s.phrases, p)
+			}
+		}
+		s.titles[c.ID] = c.Fields["title"]
+		for st := range seen {
+			inCards[st]++
+		}
+	}
+	s.weigh(inCards, len(cards))
+	return s
+}
+
+func (s *shelf) weigh(inCards map[string]int, cards int) {
+	for st, n := range inCards {
+		w := math.Log(1 + float64(cards)/float64(n))
+		if slight(st) {
+			w = 0.15
+		}
+		s.weight[st] = w
+	}
+	for i := range s.phrases {
+		for _, st := range s.phrases[i].stems {
+			s.phrases[i].total += s.weight[st]
+			s.byStem[st] = append(s.byStem[st], i)
+		}
+	}
+}
+
+// slight words tell little about which card is meant.
+func slight(st string) bool {
+	switch st {
+	case "a", "the", "i", "my", "it", "be", "to", "of", "in", "on", "at", "and", "do", "have", "for", "with", "how", "what", "this", "that", "not", "can", "you", "me", "get", "should", "will", "when", "there", "so":
+		return true
+	}
+	return false
+}
+
+// best finds the two cards that fit the line best.
+func (s *shelf) best(l *Line) (first, second found) {
+	got := map[int]float64{}
+	seen := map[string]bool{}
+	for _, t := range l.tokens {
+		st := t.stem
+		if t.q != nil {
+			st = t.text
+		}
+		if st == "" || seen[st] {
+			continue
+		}
+		seen[st] = true
+		for _, p := range s.byStem[st] {
+			got[p] += s.weight[st]
+		}
+	}
+	byCard := map[string]found{}
+	for p, w := range got {
+		ph := s.phrases[p]
+		f := found{card: ph.card, cover: w / ph.total, mass: w}
+		if old, ok := byCard[ph.card]; !ok || f.score() > old.score() {
+			byCard[ph.card] = f
+		}
+	}
+	for _, f := range byCard {
+		switch {
+		case better(f, first):
+			first, second = f, first
+		case better(f, second):
+			second = f
+		}
+	}
+	return first, second
+}
+
+// score prefers phrases that are wholly there, and among them weighty ones.
+func (f found) score() float64 { return f.cover * f.cover * math.Sqrt(f.mass) }
+
+// better orders by score, then by name, so that a tie is the same every time.
+func better(f, g found) bool {
+	if f.score() != g.score() {
+		return f.score() > g.score()
+	}
+	return g.card == "" || f.card < g.card
+}

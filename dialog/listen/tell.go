@@ -1,0 +1,216 @@
+package listen
+
+import "foldrow/engine"
+
+// values: answers and changes.
+func (r *reading) values() (Meaning, bool) {
+	if len(r.b.sets) == 0 {
+		return Meaning{}, false
+	}
+	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
+		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
+	}
+	if r.leftOver() {
+		return r.unclear(), true
+	}
+	return r.setsMeaning(Values), true
+}
+
+// onlyOpen: every set answers the open question ("40 cm?").
+func (r *reading) onlyOpen() bool {
+	for _, s := range r.b.sets {
+		if openOf(s.Key) != r.ctx.Open {
+			return false
+		}
+	}
+	return true
+}
+
+// openOf is the question that a key answers.
+func openOf(k engine.Key) string {
+	switch k {
+	case engine.StitchGauge, engine.RowGauge:
+		return "gauge"
+	case engine.DepthRows:
+		return "depth"
+	}
+	return string(k)
+}
+
+// leftOver reports a number with a problem of its own among those set: taking
+// the rest and dropping that one would be guessing.
+func (r *reading) leftOver() bool {
+	for _, i := range r.b.free() {
+		q := r.l.tokens[i].q
+		if q.Problem != "" {
+			r.b.problem = Problem{Code: q.Problem, Low: q.Value, High: q.High, Unit: q.Unit}
+			return true
+		}
+		if q.Unit != "" && !q.After && !q.Ordinal {
+			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
+			return true
+		}
+	}
+	return false
+}
+
+// revise: "no, I meant rows".
+func (r *reading) revise() (Meaning, bool) {
+	if !r.l.has("mean") || len(r.l.quantities()) > 0 || r.asks() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Values, Topic: "revise"}
+	switch {
+	case r.l.has("row", "rws"):
+		m.Name = "row"
+	case r.l.has("inch", "inches", "in"):
+		m.Name = "in"
+	case r.l.has("cm", "centimetre", "centimeter", "cms"):
+		m.Name = "cm"
+	case r.l.has("stitch", "st", "sts"):
+		m.Name = "st"
+	default:
+		for _, k := range r.inputs() {
+			m.Keys = append(m.Keys, k)
+		}
+		if len(m.Keys) == 0 {
+			return Meaning{}, false
+		}
+	}
+	return m, true
+}
+
+// troubleSure: the words fit a trouble's description closely.
+func (r *reading) troubleSure() bool {
+	f, _ := r.x.trouble.best(r.l)
+	return f.cover >= 0.85 && f.mass >= 3
+}
+
+// troubleFirst takes a description of a trouble before "why" and questions
+// can: "why does my band flare".
+func (r *reading) troubleFirst() (Meaning, bool) {
+	if len(r.b.sets) > 0 || r.cue(Measure) && r.ctx.Open != "" {
+		return Meaning{}, false
+	}
+	f, _ := r.x.trouble.best(r.l)
+	h, _ := r.x.howto.best(r.l)
+	if r.l.has("how") && h.score() > f.score() || r.namesResult() && f.cover < 0.95 {
+		return Meaning{}, false
+	}
+	if f.cover >= 0.9 && f.mass >= 3.2 {
+		return r.troubleMeaning(), true
+	}
+	return Meaning{}, false
+}
+
+// trouble takes a looser description, where nothing else fits.
+func (r *reading) trouble() (Meaning, bool) {
+	f, _ := r.x.trouble.best(r.l)
+	if len(r.b.sets) > 0 && f.cover < 0.8 || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+		return Meaning{}, false
+	}
+	if f.cover >= 0.62 && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
+		return r.troubleMeaning(), true
+	}
+	return Meaning{}, false
+}
+
+func (r *reading) troubleMeaning() Meaning {
+	f, second := r.x.trouble.best(r.l)
+	m := Meaning{Kind: Trouble, Card: f.card}
+	if second.score() > 0.93*f.score() {
+		m.Other = second.card
+	}
+	for _, i := range r.l.quantities() {
+		m.Figure, m.HasFig = r.l.tokens[i].q.Value, true
+	}
+	return m
+}
+
+// howTo: a question about a technique.
+func (r *reading) howTo() (Meaning, bool) {
+	f, _ := r.x.howto.best(r.l)
+	t, _ := r.x.trouble.best(r.l)
+	if f.mass < 1.5 {
+		return Meaning{}, false
+	}
+	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
+	switch {
+	case asks && f.cover >= 0.5 && f.score() >= 0.8*t.score():
+	case f.cover >= 0.9 && f.score() > t.score() && len(r.b.sets) == 0 && r.l.words() <= 4 && !r.cue(Step):
+	default:
+		return Meaning{}, false
+	}
+	if len(r.b.sets) > 0 && r.ctx.Open != "" && !r.asks() {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: HowTo, Card: f.card}, true
+}
+
+// place: she says where she is in the making; before what-ifs and numbers,
+// since "row 5" is a place here.
+func (r *reading) place() (Meaning, bool) {
+	c, ok := r.cues[Step]
+	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
+		return Meaning{}, false
+	}
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making {
+		return Meaning{}, false
+	}
+	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
+		return Meaning{}, false
+	}
+	if c.topic != "where" && (r.l.question || r.cue(WhatIf) && r.l.has("if", "what")) {
+		return Meaning{}, false
+	}
+	return r.stepMeaning(c), true
+}
+
+func (r *reading) step() (Meaning, bool) {
+	c, ok := r.cues[Step]
+	if !ok || r.cue(Outside) {
+		return Meaning{}, false
+	}
+	if len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" {
+		return Meaning{}, false
+	}
+	if c.topic == "goto" {
+		f, _ := r.x.steps.best(r.l)
+		if f.cover < 0.5 {
+			return Meaning{}, false
+		}
+		m := r.stepMeaning(c)
+		m.Move.Step = f.card
+		return m, true
+	}
+	return r.stepMeaning(c), true
+}
+
+func (r *reading) stepMeaning(c cueHit) Meaning {
+	m := Meaning{Kind: Step, Move: Move{What: c.topic}}
+	for _, t := range r.l.tokens {
+		if t.needle != "" {
+			m.Move.Needle = t.needle
+		}
+		if t.q != nil && !t.q.Rib && t.q.Value.IsInt() && t.q.Value.Sign() >= 0 {
+			m.Move.Count, m.Move.Row, m.Move.Fine = t.q.Value.Floor(), t.q.Value.Floor(), true
+		}
+	}
+	return m
+}
+
+func (r *reading) show() (Meaning, bool) {
+	c, ok := r.cues[Show]
+	if !ok || len(r.b.sets) > 0 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Show, Topic: c.topic}, true
+}
+
+// calibrate: measured values that set an effect.
+func (r *reading) calibrate() (Meaning, bool) {
+	if !r.cue(Calibrate) {
+		return Meaning{}, false
+	}
+	return r.calibration()
+}

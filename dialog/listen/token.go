@@ -1,0 +1,161 @@
+package listen
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"foldrow/dialog/listen/quantity"
+)
+
+// token is one word, one quantity or one needle of the line.
+type token struct {
+	text       string // lower case
+	stem       string
+	start, end int
+	q          *quantity.Quantity
+	needle     string // "L55"
+	stop       bool   // a comma, full stop, question mark or dash stood before it
+}
+
+// tokens cuts a clean line, already in lower case, into words around the
+// quantities found in it.
+func tokens(line string, qs []quantity.Quantity) []token {
+	out := make([]token, 0, len(line)/4+1)
+	stop := false
+	qi := 0
+	for i := 0; i < len(line); {
+		if qi < len(qs) && qs[qi].Start == i {
+			q := &qs[qi]
+			qi++
+			if q.End > i {
+				out = append(out, token{text: line[q.Start:q.End], start: q.Start, end: q.End, q: q, stop: stop})
+				stop, i = false, q.End
+				continue
+			}
+		}
+		r, size := utf8.DecodeRuneInString(line[i:])
+		if !isWordRune(r) {
+			stop = stop || strings.ContainsRune(",.;:?!–—-", r)
+			i += size
+			continue
+		}
+		end := wordEnd(line, i, qi, qs)
+		out = appendWord(out, line[i:end], i, end, stop)
+		stop, i = false, end
+	}
+	return out
+}
+
+func wordEnd(line string, i, qi int, qs []quantity.Quantity) int {
+	end := i
+	for end < len(line) && (qi >= len(qs) || end < qs[qi].Start) {
+		r, size := utf8.DecodeRuneInString(line[end:])
+		if !isWordRune(r) && !(r == '\'' || r == '’') {
+			break
+		}
+		end += size
+	}
+	return end
+}
+
+func isWordRune(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) || r == '%' }
+
+// appendWord adds the word or words that w stands for: contractions are
+// opened, needle names kept as needles.
+func appendWord(out []token, w string, start, end int, stop bool) []token {
+	w = strings.TrimRight(strings.ReplaceAll(w, "’", "'"), "'")
+	if n, ok := needleName(w); ok {
+		return append(out, token{text: w, stem: w, start: start, end: end, needle: n, stop: stop})
+	}
+	for _, part := range strings.Fields(openContraction(w)) {
+		out = append(out, token{text: part, stem: stem(part), start: start, end: end, stop: stop})
+		stop = false
+	}
+	return out
+}
+
+// needleName reads "l55" or "r12" as a needle.
+func needleName(w string) (string, bool) {
+	if len(w) < 2 || len(w) > 4 || (w[0] != 'l' && w[0] != 'r') || w[1] == '0' {
+		return "", false
+	}
+	for _, c := range w[1:] {
+		if c < '0' || c > '9' {
+			return "", false
+		}
+	}
+	return strings.ToUpper(w), true
+}
+
+func openContraction(w string) string {
+	switch w {
+	case "can't", "cant", "cannot":
+		return "can not"
+	case "won't", "wont":
+		return "will not"
+	case "let's", "lets":
+		return "let us"
+	case "dunno":
+		return "do not know"
+	case "idk":
+		return "i do not know"
+	case "whats":
+		return "what is"
+	case "hows":
+		return "how is"
+	case "wheres":
+		return "where is"
+	case "im":
+		return "i am"
+	case "ive":
+		return "i have"
+	case "dont":
+		return "do not"
+	case "didnt":
+		return "did not"
+	case "doesnt":
+		return "does not"
+	case "isnt":
+		return "is not"
+	case "wasnt":
+		return "was not"
+	case "thats":
+		return "that is"
+	case "its":
+		return "it is"
+	case "ill":
+		return "i will"
+	case "id":
+		return "i would"
+	case "gonna":
+		return "going to"
+	case "wanna":
+		return "want to"
+	}
+	i := strings.IndexByte(w, '\'')
+	if i < 0 {
+		return w
+	}
+	head, tail := w[:i], w[i+1:]
+	switch tail {
+	case "s":
+		if head == "what" || head == "how" || head == "where" || head == "that" || head == "it" || head == "there" || head == "who" || head == "here" {
+			return head + " is"
+		}
+		return head
+	case "m":
+		return head + " am"
+	case "re":
+		return head + " are"
+	case "ve":
+		return head + " have"
+	case "ll":
+		return head + " will"
+	case "d":
+		return head + " would"
+	case "t":
+		return strings.TrimSuffix(head, "n") + " not"
+	}
+	return strings.ReplaceAll(w, "'", "")
+}

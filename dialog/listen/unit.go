@@ -1,0 +1,163 @@
+package listen
+
+import "foldrow/engine"
+
+// byUnit binds what no name has taken: to the open question where that can
+// take it, else to the one thing that the unit or the size allows.
+func (b *binder) byUnit() {
+	for _, i := range b.free() {
+		if b.openTakes(i) {
+			continue
+		}
+		q := b.l.tokens[i].q
+		switch {
+		case q.Unit == "row" && !q.After && !q.Ordinal:
+			b.add(engine.DepthRows, i, 0)
+		case q.Unit == "needle" && !q.Ordinal && !q.After:
+			b.add(engine.BedNeedles, i, 0)
+		case q.Unit == "g" || q.Unit == "oz":
+			b.add(engine.YarnLeft, i, 0)
+		case q.Unit == "mm":
+			b.add(engine.NeedlePitch, i, 0)
+		case isLength(q.Unit):
+			b.byTopic(i)
+		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0:
+			b.add(engine.HemEvery, i, 0)
+		case q.Unit == "" && !q.Ordinal && b.asked && !q.Words:
+			b.byTopic(i)
+		}
+	}
+}
+
+// openTakes gives the quantity to the open question.
+func (b *binder) openTakes(i int) bool {
+	q := b.l.tokens[i].q
+	switch b.ctx.Open {
+	case "gauge":
+		switch {
+		case q.Unit == "st" && !b.has(engine.StitchGauge):
+			return b.add(engine.StitchGauge, i, 0)
+		case q.Unit == "row" && !b.has(engine.RowGauge):
+			return b.add(engine.RowGauge, i, 0)
+		case q.Unit == "" && !b.has(engine.StitchGauge) && !q.Ordinal:
+			return b.add(engine.StitchGauge, i, 0)
+		case q.Unit == "" && !b.has(engine.RowGauge) && !q.Ordinal:
+			return b.add(engine.RowGauge, i, 0)
+		}
+	case "neck", "depth":
+		k := engine.Key(b.ctx.Open)
+		if k == engine.Depth && q.Unit == "row" && !q.After {
+			return b.add(engine.DepthRows, i, 0)
+		}
+		if b.has(k) || !accepts(b.x.spans[k].Dimension, q) {
+			return false
+		}
+		return b.add(k, i, 0)
+	}
+	return false
+}
+
+// byTopic gives a length to the one of neck and depth for which it is
+// plausible; where that is neither or both it stays unbound.
+func (b *binder) byTopic(i int) {
+	q := b.l.tokens[i].q
+	if sign, _ := b.comparative(i, ""); sign != 0 {
+		b.relativeTopic(i)
+		return
+	}
+	if !b.asked && b.l.words() <= 1 {
+		return // a lone length in a standing plan may be anything
+	}
+	var fits []engine.Key
+	for _, k := range []engine.Key{engine.Neck, engine.Depth} {
+		card := b.x.spans[k]
+		if b.has(k) || !accepts(card.Dimension, q) {
+			continue
+		}
+		s, p := b.x.value(k, q, b.ctx)
+		if p.Code == "" && within(s.Value, card.Usual) {
+			fits = append(fits, k)
+		}
+		if p.Code == "range" {
+			b.problem = p
+		}
+	}
+	if len(fits) == 1 {
+		b.add(fits[0], i, 0)
+	}
+}
+
+// relativeTopic: "2 cm deeper" is the depth, "2 cm bigger" the neck, "2 cm
+// more" what was spoken of last.
+func (b *binder) relativeTopic(i int) {
+	for j := max(0, i-3); j < min(len(b.l.tokens), i+4); j++ {
+		switch b.l.tokens[j].text {
+		case "deeper", "shallower", "taller", "higher", "deep", "longer", "shorter":
+			b.add(engine.Depth, i, 1)
+			return
+		case "bigger", "wider", "larger", "narrower", "looser", "tighter", "smaller", "roomier", "wide", "big", "round", "around":
+			b.add(engine.Neck, i, 1)
+			return
+		}
+	}
+	if k := b.ctx.Topic; k == engine.Neck || k == engine.Depth {
+		b.add(k, i, 0)
+	}
+}
+
+// comparative reports whether the words around the quantity at i make it a
+// difference (+1 more, -1 less).
+func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
+	toks := b.l.tokens
+	if i > 0 && (toks[i-1].text == "to" || toks[i-1].text == "at" || toks[i-1].text == "than") {
+		return 0, false
+	}
+	if k == engine.StartClicks || k == engine.FoldRow || k == engine.HemEvery {
+		return 0, false
+	}
+	for j := i + 1; j < len(toks) && j <= i+3; j++ {
+		if toks[j].q != nil || toks[j].stop {
+			break
+		}
+		if s := comparativeWord(toks[j].text); s != 0 {
+			if j+1 < len(toks) && toks[j+1].text == "than" && j+2 < len(toks) && toks[j+2].q != nil {
+				return 0, false
+			}
+			return s, false
+		}
+	}
+	for j := i - 1; j >= 0 && j >= i-6; j-- {
+		if toks[j].q != nil {
+			break
+		}
+		if s := comparativeVerb(toks[j].stem); s != 0 {
+			if i > 0 && toks[i-1].text == "by" || toks[j].stem == "add" || toks[j].stem == "subtract" || toks[j].text == "off" || toks[j].text == "extra" || toks[j].text == "another" {
+				return s, false
+			}
+		}
+		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && toks[i-1].text == "by" {
+			return s, false
+		}
+	}
+	return 0, false
+}
+
+func comparativeWord(w string) int {
+	switch w {
+	case "more", "bigger", "wider", "deeper", "larger", "longer", "taller", "higher", "looser", "extra", "roomier", "greater":
+		return 1
+	case "less", "fewer", "smaller", "narrower", "shallower", "shorter", "tighter", "lower":
+		return -1
+	}
+	return 0
+}
+
+func comparativeVerb(stem string) int {
+	switch stem {
+	case "add", "increas", "extra", "another", "widen", "deepen", "enlarg", "lengthen", "rais", "grow":
+		return 1
+	case "subtract", "reduc", "decreas", "tak", "take", "cut", "off", "shorten", "lower", "shrink", "narrow", "less", "lessen", "minus":
+		return -1
+	}
+	return 0
+}

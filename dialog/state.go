@@ -1,0 +1,128 @@
+package dialog
+
+import (
+	"encoding/json"
+
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// State is all that the conversation remembers between two lines. It is a
+// value: a turn makes a new one. The fields are what the notebook keeps.
+type State struct {
+	Turn int
+	Said engine.Inputs // what the knitter said, kept
+
+	Unit string // "cm" or "in": her own unit so far, "" where none was said
+
+	OnTable bool          // a what-if stands
+	Table   engine.Inputs // its inputs
+	Chain   []engine.Key  // what was supposed in it, in order
+
+	Skipped []string     // questions left for later
+	Misses  int          // lines not understood in a row
+	Topic   engine.Key   // what was spoken of last
+	WhyKey  engine.Key   // what the last why was about
+	Last    []listen.Set // what the last line set, for "no, I meant rows"
+	Doubt   []listen.Set // values asked about: a yes takes them
+	Apart   [2]string    // two troubles being told apart
+	Making  Making       // where she stands at the machine
+
+	Depth  int    // how many changes can be undone
+	before *State // the state before the last change
+}
+
+// Making is where the knitter stands in the order of work.
+type Making struct {
+	On     bool   `json:"on,omitempty"`
+	Step   string `json:"step,omitempty"` // id of the step
+	Row    int    `json:"row,omitempty"`  // rows of the band knitted
+	Column string `json:"column,omitempty"`
+}
+
+// stateJSON is the form of a State on disk: inputs as exact text, nothing
+// that can be worked out again.
+type stateJSON struct {
+	Turn    int               `json:"turn"`
+	Said    map[string]string `json:"said,omitempty"`
+	Unit    string            `json:"unit,omitempty"`
+	Table   map[string]string `json:"table,omitempty"`
+	OnTable bool              `json:"on_table,omitempty"`
+	Chain   []engine.Key      `json:"chain,omitempty"`
+	Skipped []string          `json:"skipped,omitempty"`
+	Topic   engine.Key        `json:"topic,omitempty"`
+	WhyKey  engine.Key        `json:"why,omitempty"`
+	Making  Making            `json:"making"`
+	Depth   int               `json:"depth,omitempty"`
+}
+
+// MarshalJSON writes the state for the notebook.
+func (s State) MarshalJSON() ([]byte, error) {
+	return json.Marshal(stateJSON{
+		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
+		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Making: s.Making, Depth: s.Depth,
+	})
+}
+
+// UnmarshalJSON reads what MarshalJSON wrote; values it does not know are
+// left out rather than guessed.
+func (s *State) UnmarshalJSON(b []byte) error {
+	var j stateJSON
+	if err := json.Unmarshal(b, &j); err != nil {
+		return err
+	}
+	*s = State{
+		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
+		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Making: j.Making, Depth: j.Depth,
+	}
+	return nil
+}
+
+func inputsText(in engine.Inputs) map[string]string {
+	m := map[string]string{}
+	for _, k := range engine.InputKeys() {
+		if v := in.Value(k); v != "" {
+			m[string(k)] = v
+		}
+	}
+	return m
+}
+
+func inputsOf(m map[string]string) engine.Inputs {
+	var in engine.Inputs
+	for k, v := range m {
+		if next, ok := in.Parse(engine.Key(k), v); ok {
+			in = next
+		}
+	}
+	return in
+}
+
+// Resume folds the states of a notebook, oldest first, into the last one, with
+// every earlier one reachable by undo.
+func Resume(states []State) (State, bool) {
+	if len(states) == 0 {
+		return State{}, false
+	}
+	var stack []State
+	for _, s := range states {
+		d := s.Depth
+		if d > len(stack) {
+			d = len(stack)
+		}
+		s.Depth = d
+		if d > 0 {
+			before := stack[d-1]
+			s.before = &before
+		}
+		stack = append(stack[:d], s)
+	}
+	return stack[len(stack)-1], true
+}
+
+// changed is next as the successor of s by a change that undo can take back.
+func (s State) changed(next State) State {
+	prev := s
+	next.before, next.Depth = &prev, s.Depth+1
+	return next
+}

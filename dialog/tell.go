@@ -1,0 +1,242 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// onMeasure: how to measure the thing, what is usual, why it is asked.
+func (c *turn) onMeasure() (State, Reply) {
+	k := c.measured()
+	if k == "" {
+		return c.s, c.reply("measure", "Name what you want to know about: the gauge, the neck, the rib, the depth, the bed, the yarn. For example: *how do I measure the neck*.")
+	}
+	card, _ := c.book.Key(k)
+	var text string
+	switch c.m.Topic {
+	case "usual":
+		text = card.UsualText + c.tableFor(k)
+	case "why-asked":
+		text = card.Why
+	case "dont-know":
+		text = card.Measure + "\n\n" + firstParagraph(card.UsualText)
+	default:
+		text = card.Measure
+	}
+	c.s.Topic = k
+	return c.s, c.reply("measure", answer.Voice.Fill(c.voice(), text, c.plan()))
+}
+
+// measured is the thing measuring help is wanted for: what the line names, or
+// the open question.
+func (c *turn) measured() engine.Key {
+	open := c.open(c.s)
+	for _, k := range c.m.Keys {
+		if k == engine.RowGauge && open == "gauge" {
+			return engine.StitchGauge
+		}
+		return k
+	}
+	if open != "" && open != "keep" {
+		return questionKey(open)
+	}
+	return c.s.Topic
+}
+
+func firstParagraph(s string) string {
+	p, _, _ := strings.Cut(s, "\n\n")
+	return p
+}
+
+// tableFor is the published table that goes with a question about heads or
+// necks, where the line says whose.
+func (c *turn) tableFor(k engine.Key) string {
+	w, ok := wearer(c.said)
+	if !ok {
+		return ""
+	}
+	var g rules.Spread
+	what := "neck"
+	switch k {
+	case engine.Head:
+		g, ok = c.book.Tables.Heads(w)
+		what = "head"
+	case engine.Neck, engine.NeckBody:
+		g, ok = c.book.Tables.Necks(w)
+	default:
+		return ""
+	}
+	if !ok {
+		return ""
+	}
+	v := c.voice()
+	return fmt.Sprintf("\n\nFor that wearer the published %s girth is about **%s** (%s %s, %s %s).", what,
+		v.Len(g.Mid.Float()), g.LowName, v.Len(g.Low.Float()), g.HighName, v.Len(g.High.Float()))
+}
+
+// onHowTo answers from the card of a technique, with this plan's numbers.
+func (c *turn) onHowTo() (State, Reply) {
+	card, ok := c.book.Card("howto", c.m.Card)
+	if !ok {
+		return c.onUnclear(listen.Problem{Code: "not-understood"})
+	}
+	return c.s, c.reply("howto", c.cardText(card))
+}
+
+// cardText is a card with its title, the plan's numbers filled in, and its
+// cautions.
+func (c *turn) cardText(card rules.Card) string {
+	text := "**" + card.Fields["title"] + ".** " + c.voice().Fill(card.Text, c.plan())
+	if s := card.Section("caution"); s != "" {
+		text += "\n\n**Caution:** " + s
+	}
+	return text + c.cautionText(card)
+}
+
+func (c *turn) cautionText(card rules.Card) string {
+	text := ""
+	for _, id := range card.List("caution") {
+		if k, ok := c.book.Card("cautions", id); ok {
+			text += "\n\n**Caution:** " + k.Text
+		}
+	}
+	return text
+}
+
+// onTrouble answers a mishap: first what to do now so that nothing more is
+// lost, then the mend, then what it means for the plan.
+func (c *turn) onTrouble() (State, Reply) {
+	card, ok := c.book.Card("troubles", c.m.Card)
+	if !ok {
+		return c.onUnclear(listen.Problem{Code: "not-understood"})
+	}
+	v, p := c.voice(), c.plan()
+	parts := []string{"**" + card.Fields["title"] + ".**"}
+	add := func(head, section string) {
+		if s := v.Fill(card.Section(section), p); s != "" {
+			parts = append(parts, "**"+head+":** "+s)
+		}
+	}
+	add("Now", "now")
+	add("Mend", "mend")
+	add("The plan", "plan")
+	text := strings.Join(parts, "\n\n") + c.cautionText(card)
+	if other := c.soundsAlike(card); other != "" {
+		text += "\n\n" + other
+	}
+	return c.s, c.reply("trouble", text)
+}
+
+// soundsAlike is the question that tells this trouble from the one it is
+// easily taken for.
+func (c *turn) soundsAlike(card rules.Card) string {
+	id := card.Fields["apart"]
+	q := card.Section("apart")
+	other, ok := c.book.Card("troubles", id)
+	if !ok || q == "" {
+		return ""
+	}
+	return "**To be sure:** " + q + " If it is the other: \"" + other.List("words")[0] + "\"."
+}
+
+// onShow shows a part of what stands.
+func (c *turn) onShow() (State, Reply) {
+	p, v := c.plan(), c.voice()
+	if p.BandStitches == 0 && c.m.Topic != "answers" {
+		return c.s, c.reply("show", c.soFar())
+	}
+	switch c.m.Topic {
+	case "answers":
+		return c.s, c.reply("show", c.soFar())
+	case "needles":
+		return c.s, c.reply("show", answer.Strip(p))
+	case "tension":
+		if t := answer.TensionTable(p); t != "" {
+			return c.s, c.reply("show", t)
+		}
+		return c.s, c.reply("show", c.notYet([]engine.Key{engine.Tension}))
+	case "rehang":
+		text, _ := c.rehangPart(p)
+		c.answers = nil
+		return c.s, c.reply("show", text)
+	}
+	c.s.Topic = engine.BandStitches
+	return c.s, c.reply("show", v.Plan(p, c.base()))
+}
+
+// soFar lists what was told and what is assumed.
+func (c *turn) soFar() string {
+	p, v := c.plan(), c.voice()
+	var told, assumed []string
+	for _, k := range engine.InputKeys() {
+		s := v.Value(p, k)
+		switch {
+		case s == "":
+		case c.base().Has(k):
+			told = append(told, "- "+v.Label(k)+": "+s)
+		case p.In.Has(k):
+			assumed = append(assumed, v.Label(k)+" "+s)
+		}
+	}
+	text := "You have told me nothing yet."
+	if len(told) > 0 {
+		text = "You told me:\n\n" + strings.Join(told, "\n")
+	}
+	if len(assumed) > 0 && len(told) > 0 {
+		text += "\n\nAssumed: " + strings.Join(assumed, "; ") + "."
+	}
+	return text
+}
+
+// onHelp names what can be said at this point.
+func (c *turn) onHelp() (State, Reply) {
+	lines := []string{"You can say things as you would to a person. At this point, for instance:", ""}
+	for _, card := range c.book.Cards("help") {
+		if c.helpFits(card) {
+			lines = append(lines, "- "+card.Fields["title"]+": *"+strings.Join(card.List("words"), "*, *")+"*")
+		}
+	}
+	return c.s, c.reply("help", strings.Join(lines, "\n"))
+}
+
+func (c *turn) helpFits(card rules.Card) bool {
+	open := c.open(c.s)
+	switch card.Fields["when"] {
+	case "question":
+		return open != "" && open != "keep"
+	case "plan":
+		return open == ""
+	case "keep":
+		return open == "keep"
+	case "making":
+		return c.s.Making.On
+	}
+	return true
+}
+
+// onOutside says plainly that the line is beyond the craft.
+func (c *turn) onOutside() (State, Reply) {
+	return c.s, c.reply("outside", "That is beyond me: I know neckbands on a knitting machine and nothing else. Ask about the plan, a technique, or something that went wrong; *help* lists examples.")
+}
+
+// onNotebook passes the wish on to whoever keeps the notebook, with a word
+// that holds where there is none.
+func (c *turn) onNotebook() (State, Reply) {
+	c.order = Order{What: c.m.Topic, Name: c.m.Name, To: c.m.Name2}
+	text := "Every line is kept as you say it; there is nothing to save by hand."
+	switch c.m.Topic {
+	case "leave":
+		text = "Goodbye."
+		if short := c.voice().Short(c.plan()); short != "" {
+			text += " The plan: " + short + "."
+		}
+	case "list", "open", "rename", "copy", "delete", "write":
+		text = ""
+	}
+	return c.s, c.reply("notebook", text)
+}

@@ -1,0 +1,213 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// run answers the line by its kind of meaning.
+func (c *turn) run() (State, Reply) {
+	if c.m.Kind != listen.Unclear && c.m.Kind != listen.Outside {
+		c.s.Misses = 0
+	}
+	switch c.m.Kind {
+	case listen.Nothing:
+		return c.onNothing()
+	case listen.Values:
+		return c.onValues()
+	case listen.WhatIf:
+		return c.onWhatIf()
+	case listen.Keep:
+		return c.onKeep()
+	case listen.Drop:
+		return c.onDrop()
+	case listen.Why:
+		return c.onWhy()
+	case listen.Number:
+		return c.onNumber()
+	case listen.Compare:
+		return c.onCompare()
+	case listen.Backwards:
+		return c.onBackwards()
+	case listen.Shake:
+		return c.onShake()
+	case listen.Measure:
+		return c.onMeasure()
+	case listen.HowTo:
+		return c.onHowTo()
+	case listen.Trouble:
+		return c.onTrouble()
+	case listen.Step:
+		return c.onStep()
+	case listen.Show:
+		return c.onShow()
+	case listen.Undo:
+		return c.onUndo()
+	case listen.Notebook:
+		return c.onNotebook()
+	case listen.Help:
+		return c.onHelp()
+	case listen.Outside:
+		return c.onOutside()
+	}
+	return c.onUnclear(c.m.Problem)
+}
+
+// interview is the order of the questions.
+var interview = [...]string{"garment", "gauge", "neck", "rib", "depth"}
+
+// open is the question that is open, worked out from the state each time: a
+// what-if's first, then the first of the five without an answer.
+func (t *Talk) open(s State) string {
+	if s.OnTable {
+		return "keep"
+	}
+	for _, q := range interview {
+		if !answered(s.Said, q) && !skipped(s, q) {
+			return q
+		}
+	}
+	return ""
+}
+
+func answered(in engine.Inputs, q string) bool {
+	switch q {
+	case "gauge":
+		return in.Has(engine.StitchGauge) && in.Has(engine.RowGauge)
+	case "neck":
+		return in.Has(engine.Neck) || in.Has(engine.NeckBody)
+	case "depth":
+		return in.Has(engine.Depth) || in.Has(engine.DepthRows)
+	}
+	return in.Has(engine.Key(q))
+}
+
+func skipped(s State, q string) bool {
+	for _, k := range s.Skipped {
+		if k == q {
+			return true
+		}
+	}
+	return false
+}
+
+// questionKey is the input whose card holds the question's words.
+func questionKey(q string) engine.Key {
+	if q == "gauge" {
+		return engine.StitchGauge
+	}
+	return engine.Key(q)
+}
+
+// question is the open question as it is asked.
+func (c *turn) question() string {
+	q := c.open(c.s)
+	switch q {
+	case "":
+		return ""
+	case "keep":
+		return "Keep this? (*keep* or *drop*)"
+	case "gauge":
+		if s := c.halfGauge(); s != "" {
+			return s
+		}
+	}
+	card, _ := c.book.Key(questionKey(q))
+	text := "**" + card.Question + "**"
+	if card.Example != "" {
+		text += " For example: " + card.Example + "."
+	}
+	if d, ok := offered(q); ok {
+		text += fmt.Sprintf(" Enter alone takes %s.", d)
+	}
+	return text
+}
+
+// halfGauge asks for the half that is missing.
+func (c *turn) halfGauge() string {
+	st, row := c.s.Said.Has(engine.StitchGauge), c.s.Said.Has(engine.RowGauge)
+	switch {
+	case st && !row:
+		return "**And how many rows in 10 cm (or 4 inches)?** For example: 40 rows."
+	case row && !st:
+		return "**And how many stitches in 10 cm (or 4 inches)?** For example: 28 stitches."
+	}
+	return ""
+}
+
+// offered is the answer that Enter alone takes, for the questions where one
+// answer suits most necks.
+func offered(q string) (string, bool) {
+	switch q {
+	case "rib":
+		return "1x1", true
+	case "depth":
+		return "3 cm", true
+	}
+	return "", false
+}
+
+// onNothing: an empty line takes the shown default, or repeats where it is.
+func (c *turn) onNothing() (State, Reply) {
+	q := c.open(c.s)
+	d, ok := offered(q)
+	switch {
+	case ok:
+		c.m = c.lex.Read(d, c.context())
+		return c.onValues()
+	case c.s.Making.On && q == "":
+		return c.stepReply("")
+	}
+	return c.s, c.reply("show", "Nothing was typed.")
+}
+
+// reply seals the turn: the text, the open question, and the facts.
+func (c *turn) reply(kind, text string) Reply {
+	p := c.plan()
+	asks := c.open(c.s)
+	r := Reply{
+		Turn: c.s.Turn, Said: c.said, Kind: kind, Changes: c.changes, Answer: c.answers,
+		Inputs: c.inputsJSON(p), Results: resultsJSON(p), Cautions: c.voice().Cautions(p), Order: c.order,
+	}
+	if r.Changes == nil {
+		r.Changes = map[string]any{}
+	}
+	if asks != "" {
+		r.Asks = &asks
+	}
+	var b strings.Builder
+	for _, f := range c.m.Fixes {
+		fmt.Fprintf(&b, "(reading %s as %s)\n\n", literal(f.From), f.To)
+	}
+	b.WriteString(text)
+	if q := c.question(); q != "" && c.order.What != "leave" {
+		b.WriteString("\n\n" + q)
+	}
+	r.Markdown = b.String()
+	return r
+}
+
+// literal makes words of the knitter's safe to stand in Markdown: what would
+// be read as marks there is taken out, and a long word is cut.
+func literal(s string) string {
+	var b strings.Builder
+	n := 0
+	for _, r := range s {
+		if n++; n > 40 {
+			b.WriteString("...")
+			break
+		}
+		switch r {
+		case '*', '_', '`', '[', ']', '<', '>', '#', '|', '~', '\\', '{', '}':
+			b.WriteByte(' ')
+		case '&':
+			b.WriteString("and")
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return "\"" + strings.TrimSpace(b.String()) + "\""
+}

@@ -1,0 +1,166 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// onUnclear says what was read, what is wrong and one example that works. The
+// second time it lists the forms, the third it offers to leave the question.
+// The state stays as it was but for the count.
+func (c *turn) onUnclear(p listen.Problem) (State, Reply) {
+	c.changes, c.answers = nil, nil
+	c.s.Misses++
+	c.s.Doubt = nil
+	text := c.problemText(p)
+	if p.Code == "not-understood" || p.Code == "" || p.Code == "no-words" {
+		switch {
+		case c.s.Misses == 2:
+			text += " " + c.forms()
+		case c.s.Misses >= 3:
+			text += " " + c.wayOut()
+		}
+	}
+	return c.s, c.reply("unclear", text)
+}
+
+// problemText is the sentence for a problem, made from its parts.
+func (c *turn) problemText(p listen.Problem) string {
+	label := "number"
+	if p.Key != "" {
+		label = c.voice().Label(p.Key)
+	}
+	low, high := trimNum(p.Low), trimNum(p.High)
+	switch p.Code {
+	case "range":
+		unit := unitWord(p)
+		return fmt.Sprintf("I read %s to %s%s. Which of the two is it, %s or %s?", low, high, unit, low, high)
+	case "two-values":
+		return fmt.Sprintf("I read two values for the %s. Say the one you mean.", label)
+	case "span":
+		return c.spanText(p)
+	case "ratio":
+		return fmt.Sprintf("I read %s stitches and %s rows in 10 cm. Plain knitting has about 1.3 rows to a stitch: were the two swapped, or is the swatch not plain? Say them again the right way round, or *yes* to take them so.", trimNum(round1(p.Low)), trimNum(round1(p.High)))
+	case "division-by-zero":
+		return "I read a fraction over 0, which is no number. For example: 1/2."
+	case "two-numbers", "mixed":
+		return "I read two numbers side by side and cannot tell which is meant. For example: 15 1/2 in."
+	case "grouping":
+		return fmt.Sprintf("I cannot tell whether that comma parts thousands or decimals. Write it without: %s.", c.example())
+	case "too-long":
+		return "That number has more digits than any neck. " + c.tryThis()
+	case "negative":
+		return fmt.Sprintf("I read a number below nothing for the %s. %s", label, c.tryThis())
+	case "not-whole":
+		return fmt.Sprintf("I read %s, but the %s is a whole number.", low, label)
+	case "rib":
+		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
+	case "long":
+		return "That line is too long for me: nothing of it was taken. Say it in a sentence or two."
+	case "nothing-on-table":
+		return "There is no what-if on the table to drop."
+	case "nothing-to-revise":
+		return "I do not know which number you mean. Name it: for example *depth 10 rows*."
+	case "nothing-to-change":
+		return fmt.Sprintf("There is no %s yet that could change. Say it outright first.", label)
+	case "unbound":
+		return fmt.Sprintf("I read %s%s, but not what it is for. Name it: for example *neck 40 cm* or *depth 3 cm*.", low, unitWord(p))
+	}
+	return c.lost()
+}
+
+func round1(n engine.Num) engine.Num {
+	return engine.Frac(int64(n.Mul(engine.Int(10)).Round()), 10)
+}
+
+func unitWord(p listen.Problem) string {
+	switch p.Unit {
+	case "":
+		return ""
+	case "st":
+		return " stitches"
+	case "row":
+		return " rows"
+	}
+	return " " + string(p.Unit)
+}
+
+// spanText is the refusal of a value that cannot be, with the reason.
+func (c *turn) spanText(p listen.Problem) string {
+	card, _ := c.book.Key(p.Key)
+	if !card.HasSpan {
+		return fmt.Sprintf("I read %s for the %s, which cannot be. %s", trimNum(p.Low), card.Label, c.tryThis())
+	}
+	text := fmt.Sprintf("I read %s for the %s. It can be %s; mostly it is %s.",
+		c.exact(p.Key, p.Low, p.Unit), card.Label, c.span(p.Key, card.Possible), c.span(p.Key, card.Usual))
+	return text + " " + c.tryThis()
+}
+
+// example is a line that works at this point.
+func (c *turn) example() string {
+	q := c.open(c.s)
+	switch q {
+	case "":
+		return "neck 42 cm"
+	case "keep":
+		return "keep"
+	}
+	card, _ := c.book.Key(questionKey(q))
+	return card.Example
+}
+
+func (c *turn) tryThis() string { return fmt.Sprintf("For example: *%s*.", c.example()) }
+
+// lost: nothing could be made of the line, or only a part of it.
+func (c *turn) lost() string {
+	if len(c.m.Keys) > 0 {
+		label := c.voice().Label(c.m.Keys[0])
+		return fmt.Sprintf("I heard the %s, but not what about it. Ask *what is the %s*, or say *%s*.", label, label, c.exampleFor(c.m.Keys[0]))
+	}
+	if c.m.HasFig {
+		return fmt.Sprintf("I read the number %s, but not what it is for. For example: *%s*.", trimNum(c.m.Figure), c.example())
+	}
+	return "I did not understand that; nothing has changed. " + c.tryThis()
+}
+
+// forms lists what the open question takes.
+func (c *turn) forms() string {
+	switch c.open(c.s) {
+	case "garment":
+		return "I take *cardigan* or *pullover*."
+	case "gauge":
+		return "I take *28 stitches and 40 rows*, *7 sts 10 rows per inch*, *28/40*, or *40 stitches measure 14.2 cm and 60 rows 15 cm*."
+	case "neck":
+		return "I take *40 cm*, *16 in*, *15 1/2 inches*, or the body's own neck: *my neck measures 37 cm*."
+	case "rib":
+		return "I take *1x1*, *2x1*, *k2 p2*, any knit x purl, or *plain*."
+	case "depth":
+		return "I take *3 cm*, *1 1/4 in*, or rows: *11 rows a layer*."
+	case "keep":
+		return "I take *keep*, *drop*, or another *what if*."
+	}
+	return "I take changes (*neck 42 cm*), questions (*how many rows*, *why 97*), and *what if*."
+}
+
+// wayOut offers to leave the question for now.
+func (c *turn) wayOut() string {
+	if q := c.open(c.s); q != "" && q != "keep" {
+		return "You can say *skip* and come back to this, or *help*."
+	}
+	return "Say *help* for examples, or *plan* to see where you stand."
+}
+
+// whatever is said about skipping: the question is left for later.
+func (c *turn) skipQuestion() (State, Reply) {
+	q := c.open(c.s)
+	if q == "" || q == "keep" {
+		return c.s, c.reply("step", "No question is open.")
+	}
+	next := c.s
+	next.Skipped = append(append([]string(nil), c.s.Skipped...), q)
+	c.s = c.s.changed(next)
+	return c.s, c.reply("step", "Left open: "+strings.ReplaceAll(q, "_", " ")+". Say it whenever you know it.")
+}

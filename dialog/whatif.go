@@ -1,0 +1,156 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// onWhatIf puts a second plan on the table, going on from the one that lies
+// there, and shows only what differs from the kept one.
+func (c *turn) onWhatIf() (State, Reply) {
+	if q := c.open(c.s); q != "" && q != "keep" {
+		return c.supposeEarly()
+	}
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	if p := c.blockedByMaking(a); p != "" {
+		return c.s, c.reply("unclear", p)
+	}
+	next := c.s
+	next.OnTable, next.Table = true, a.in
+	next.Chain = joined(c.s.Chain, a.keys)
+	next.Unit, next.Topic, next.Last = c.unitAfter(), topicOf(a.keys), nil
+	c.s = next
+	for _, k := range next.Chain {
+		c.change(k, a.in)
+	}
+	return c.s, c.reply("whatif", c.echo(a)+"\n\n"+c.differences())
+}
+
+// supposeEarly: before the five questions are answered there is no plan to
+// compare with, so a supposition serves this answer only.
+func (c *turn) supposeEarly() (State, Reply) {
+	a := c.apply(c.s.Said, c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	for _, k := range a.keys {
+		c.change(k, a.in)
+	}
+	p := engine.Solve(c.filled(a.in))
+	text := c.echo(a) + "\n\n"
+	if short := c.voice().Short(p); short != "" {
+		text += "That would give " + short + "."
+	} else {
+		text += "I can say what that does once the questions are answered; nothing is set yet."
+	}
+	return c.s, c.reply("whatif", text)
+}
+
+func joined(keys, more []engine.Key) []engine.Key {
+	out := append([]engine.Key(nil), keys...)
+	for _, k := range more {
+		if k == engine.Depth {
+			out = without(out, engine.DepthRows)
+		}
+		if k == engine.DepthRows {
+			out = without(out, engine.Depth)
+		}
+		out = append(without(out, k), k)
+	}
+	return out
+}
+
+func (c *turn) differences() string {
+	d := c.voice().Differences(c.kept(), c.plan())
+	if d == "" {
+		return "Nothing in the plan changes."
+	}
+	if c.s.Making.On {
+		d += "\n\n" + c.doneSoFar()
+	}
+	return d
+}
+
+// onKeep makes the what-if the plan.
+func (c *turn) onKeep() (State, Reply) {
+	if len(c.s.Doubt) > 0 {
+		c.m.Sets = c.s.Doubt
+		return c.onValues()
+	}
+	if !c.s.OnTable {
+		return c.s, c.reply("keep", "There is no what-if on the table; the plan stands as it is.")
+	}
+	next := c.s
+	next.Said, next.OnTable, next.Table, next.Chain = c.s.Table, false, engine.Inputs{}, nil
+	chain := c.s.Chain
+	prev := c.s
+	prev.OnTable, prev.Table, prev.Chain = false, engine.Inputs{}, nil
+	c.s = prev.changed(next)
+	var parts []string
+	for _, k := range chain {
+		c.change(k, c.s.Said)
+		parts = append(parts, c.voice().Label(k)+" "+c.voice().Value(c.plan(), k))
+	}
+	return c.s, c.reply("keep", "Kept: "+strings.Join(parts, ", ")+". The plan is now "+c.voice().Short(c.plan())+".")
+}
+
+// onDrop clears the table.
+func (c *turn) onDrop() (State, Reply) {
+	if len(c.s.Doubt) > 0 {
+		c.s.Doubt = nil
+		return c.s, c.reply("drop", "Left out, then.")
+	}
+	if !c.s.OnTable {
+		return c.onUnclear(listen.Problem{Code: "nothing-on-table"})
+	}
+	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	return c.s, c.reply("drop", "Dropped. The plan stays at "+c.voice().Short(c.plan())+".")
+}
+
+// onUndo steps back over so many changes and names what it took back.
+func (c *turn) onUndo() (State, Reply) {
+	if c.s.OnTable {
+		c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+		if c.m.Count <= 1 {
+			return c.s, c.reply("undo", "The what-if is off the table; the plan stands as before.")
+		}
+		c.m.Count--
+	}
+	now, steps := c.s, 0
+	for steps < c.m.Count && now.before != nil {
+		turn := now.Turn
+		now = *now.before
+		now.Turn = turn
+		steps++
+	}
+	if steps == 0 {
+		return c.s, c.reply("undo", "There is nothing to take back.")
+	}
+	taken := c.voice().Changed(c.kept(), c.s.Said, now.Said)
+	was := c.s.Making
+	c.s = now
+	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	text := "Taken back"
+	if steps > 1 {
+		text += fmt.Sprintf(" (%s)", answer.Count(steps, "step", "steps"))
+	}
+	switch {
+	case taken != "":
+		text += ": " + taken + "."
+	case was != now.Making:
+		text += ": " + c.whereText()
+	default:
+		text += "."
+	}
+	if short := c.voice().Short(c.plan()); short != "" && c.open(c.s) == "" {
+		text += " The plan is " + short + "."
+	}
+	return c.s, c.reply("undo", text)
+}
