@@ -71,6 +71,13 @@ func plausibleRib(r engine.Rib) bool {
 // absolute is the value that a set comes to: a relative one is laid on what
 // stands.
 func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Problem) {
+	if s.InAll && !s.Relative {
+		layers := c.filled(in).Num(engine.Layers)
+		if v := s.Value.Div(layers); v.IsInt() {
+			return v, listen.Problem{}
+		}
+		return engine.Num{}, listen.Problem{Code: "uneven-rows", Key: s.Key, Low: s.Value}
+	}
 	if !s.Relative {
 		return s.Value, listen.Problem{}
 	}

@@ -8,11 +8,14 @@ import (
 // measure: how to measure, what is usual, why it is asked, "I don't know".
 func (r *reading) measure() (Meaning, bool) {
 	c, ok := r.cues[Measure]
+	open := r.ctx.Open != "" && r.ctx.Open != "keep"
+	keys := r.inputs()
+	if !ok && r.asks() && len(r.b.sets) == 0 && r.asksMeasure(open, keys) {
+		return Meaning{Kind: Measure, Topic: r.measureTopic(keys), Keys: keys}, true
+	}
 	if !ok {
 		return Meaning{}, false
 	}
-	open := r.ctx.Open != "" && r.ctx.Open != "keep"
-	keys := r.inputs()
 	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
 		return Meaning{}, false
 	}
@@ -31,6 +34,37 @@ func (r *reading) measure() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Measure, Topic: c.topic, Keys: keys}, true
+}
+
+// asksMeasure: a question about the open question, or about whose head or
+// neck it is, without one of the usual phrasings.
+func (r *reading) asksMeasure(open bool, keys []engine.Key) bool {
+	if r.wearer() && (contains(keys, engine.Head) || contains(keys, engine.Neck) || contains(keys, engine.NeckBody)) && !r.l.has("fit", "pass", "over", "through") {
+		return true
+	}
+	if !open || r.cue(WhatIf) && r.l.has("if") || len(r.alternatives()) > 1 {
+		return false
+	}
+	for _, k := range keys {
+		if openOf(k) == r.ctx.Open {
+			return true
+		}
+	}
+	return r.l.has("measur", "tap", "swatch", "usual", "normal", "normally", "usually") || r.wearer() ||
+		r.pronounOnly() && len(r.results()) == 0 && len(r.l.quantities()) == 0
+}
+
+func (r *reading) measureTopic(keys []engine.Key) string {
+	if r.wearer() || r.l.has("usual", "normal", "normally", "usually", "typical") {
+		return "usual"
+	}
+	return "how"
+}
+
+// wearer: the line says whose body it is about.
+func (r *reading) wearer() bool {
+	return r.l.has("year", "month", "baby", "toddler", "newborn", "man", "woman", "men", "women", "girl", "boy", "adult", "child", "children", "kid") ||
+		r.l.has("siz") && len(r.l.quantities()) > 0
 }
 
 // howToIsSurer: "how do I measure a swatch" has a card of its own; but with a
@@ -207,7 +241,7 @@ func (r *reading) asksNumber() bool { return r.asks() && (len(r.results()) > 0) 
 
 // backwards: a question with a value in it, which serves that answer only.
 func (r *reading) backwards() (Meaning, bool) {
-	if !r.asks() && !r.cue(Backwards) && !r.bareAsk() {
+	if !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
@@ -227,12 +261,22 @@ func (r *reading) backwards() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	extreme := r.extreme()
-	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 {
+	for _, s := range m.Sets {
+		m.Keys = without(m.Keys, s.Key)
+	}
+	if extreme != "" && len(m.Keys) == 0 {
+		m.Keys = []engine.Key{engine.NeckResult}
+	}
+	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 || r.onlyQualified(m) {
 		return Meaning{}, false
 	}
 	m.Topic = extreme
 	return m, true
 }
+
+// onlyQualified: every value of the line is a part of what it names ("how
+// many hem needles every second bump"), so that nothing is asked from it.
+func (r *reading) onlyQualified(m Meaning) bool { return false }
 
 // bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the
 // form of one.
@@ -243,8 +287,11 @@ func (r *reading) bareAsk() bool {
 	for _, m := range r.l.mentions {
 		if m.from == r.l.begin && m.to < r.l.end {
 			switch r.l.tokens[m.to].text {
-			case "for", "from", "with", "of", "at", "if":
-				return r.l.tokens[m.to].text != "of" && r.l.tokens[m.to].text != "at"
+			case "for", "from", "with", "if":
+				return true
+			case "of", "at": // "depth of 16 rows", but not "depth of 3 cm"
+				i := m.to + 1
+				return i < len(r.l.tokens) && r.l.tokens[i].q != nil && !accepts(r.x.spans[m.key].Dimension, r.l.tokens[i].q)
 			}
 		}
 	}
@@ -270,7 +317,7 @@ func (r *reading) extreme() string {
 		return "deepest"
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"
-	case r.l.has("loosest", "tightest"):
+	case r.l.has("loosest", "tightest") && r.l.has("gaug", "stitch", "swatch"):
 		return "gauge"
 	}
 	return ""
@@ -279,9 +326,12 @@ func (r *reading) extreme() string {
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
 	keys := r.results()
+	if r.aboutRow() {
+		keys = []engine.Key{engine.Tension}
+	}
 	if len(keys) == 0 {
 		keys = r.inputs()
-		if !r.asks() {
+		if !r.asks() || r.contentLeft() > 1 {
 			return Meaning{}, false
 		}
 	}
@@ -297,6 +347,45 @@ func (r *reading) number() (Meaning, bool) {
 	m := Meaning{Kind: Number, Keys: keys}
 	r.part(&m)
 	return m, true
+}
+
+// aboutRow: "what dial on row 5".
+func (r *reading) aboutRow() bool {
+	if !r.l.has("dial", "tension", "click", "number", "setting", "tight") {
+		return false
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if q.Unit == "row" && (q.After || q.Ordinal) {
+			return true
+		}
+	}
+	return r.l.has("row") && r.l.has("dial", "tension") && (r.l.has("last", "first", "fold") || len(r.l.quantities()) > 0)
+}
+
+// contentLeft counts the words that neither name anything nor are slight.
+func (r *reading) contentLeft() int {
+	named := make([]bool, len(r.l.tokens))
+	for _, m := range r.l.mentions {
+		for i := m.from; i < m.to; i++ {
+			named[i] = true
+		}
+	}
+	n := 0
+	for i, t := range r.l.tokens[:r.l.end] {
+		if !named[i] && t.q == nil && !slight(t.stem) && i >= r.l.begin && !askWord(t.text) {
+			n++
+		}
+	}
+	return n
+}
+
+func askWord(w string) bool {
+	switch w {
+	case "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
+		return true
+	}
+	return false
 }
 
 // shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for

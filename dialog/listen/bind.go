@@ -26,6 +26,7 @@ type binder struct {
 func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b := &binder{x: x, l: l, ctx: ctx, asked: asked,
 		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
+	b.notOurs()
 	b.takeBack()
 	b.phrasings()
 	b.choices()
@@ -61,16 +62,47 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 		return false
 	}
 	s.Key, s.Near = k, near
-	if sign, times := b.comparative(i, k); sign != 0 {
+	if t.q.Sign > 0 && b.l.text[t.start] == '+' {
+		s.Relative = true
+	} else if sign, times := b.comparative(i, k); sign != 0 {
 		s.Relative = true
 		s.Times = times
 		if sign < 0 {
 			s.Value = s.Value.Neg()
 		}
 	}
+	if k == engine.DepthRows && b.inAll(i) {
+		s.InAll = true
+	}
 	b.used[i] = true
 	b.sets, b.at = append(b.sets, s), append(b.at, i)
 	return true
+}
+
+// inAll: "22 rows in all" counts both layers.
+func (b *binder) inAll(i int) bool {
+	for j := i + 1; j < len(b.l.tokens) && j <= i+3; j++ {
+		switch t := b.l.tokens[j].text; {
+		case t == "all" && b.l.tokens[j-1].text == "in", t == "altogether", t == "total", t == "together", t == "overall":
+			return true
+		}
+	}
+	return i > 0 && b.l.tokens[i-1].text == "total"
+}
+
+// notOurs drops numbers that are no measure of the plan: ages, sizes, times.
+func (b *binder) notOurs() {
+	for _, i := range b.l.quantities() {
+		if i+1 < len(b.l.tokens) {
+			switch b.l.tokens[i+1].stem {
+			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "o'clock", "time", "point", "mil":
+				b.dropped[i] = true
+			}
+		}
+		if i > 0 && (b.l.tokens[i-1].text == "size" || b.l.tokens[i-1].text == "age" || b.l.tokens[i-1].text == "aged") && b.l.tokens[i].q.Unit == "" {
+			b.dropped[i] = true
+		}
+	}
 }
 
 // addFixed sets k to a value that a phrasing holds ("every other bump").
@@ -173,6 +205,17 @@ func (b *binder) phrasings() {
 	}
 }
 
+// sure reports whether any value was named, rather than bound by its unit or
+// by the open question alone.
+func (b *binder) sure() bool {
+	for _, s := range b.sets {
+		if s.Near > 0 {
+			return true
+		}
+	}
+	return false
+}
+
 func (b *binder) useQuantities(h hit) {
 	for i := h.from; i < h.to; i++ {
 		b.used[i] = b.used[i] || b.l.tokens[i].q != nil
@@ -255,6 +298,29 @@ func (b *binder) rates() {
 		}
 	}
 	b.pair()
+	b.counted()
+}
+
+// counted binds "30 st 42 r": stitches and rows side by side are a gauge,
+// where both are plausible as one.
+func (b *binder) counted() {
+	free := b.free()
+	for n := 0; n+1 < len(free); n++ {
+		i, j := free[n], free[n+1]
+		p, q := b.l.tokens[i].q, b.l.tokens[j].q
+		if p.Unit == "row" && q.Unit == "st" {
+			i, j, p, q = j, i, q, p
+		}
+		if p.Unit != "st" || q.Unit != "row" || q.After || b.has(engine.StitchGauge) || b.has(engine.RowGauge) {
+			continue
+		}
+		s, _ := b.x.value(engine.StitchGauge, p, b.ctx)
+		r, _ := b.x.value(engine.RowGauge, q, b.ctx)
+		if within(s.Value, b.x.spans[engine.StitchGauge].Possible) && within(r.Value, b.x.spans[engine.RowGauge].Possible) {
+			b.add(engine.StitchGauge, i, 0)
+			b.add(engine.RowGauge, j, 0)
+		}
+	}
 }
 
 // rowGaugeFor reports whether a bare rate is the row gauge: the words name
@@ -280,13 +346,14 @@ func (b *binder) pair() {
 	for n := 0; n+1 < len(free); n++ {
 		i, j := free[n], free[n+1]
 		q := b.l.tokens[i].q
-		if !q.Pair || b.has(engine.StitchGauge) {
+		said := b.named1(engine.StitchGauge)
+		bare := q.Unit == "" && b.l.tokens[j].q.Unit == "" && !q.Ordinal && !b.l.tokens[j].q.Ordinal && said && j <= i+2
+		if !q.Pair && !bare || b.has(engine.StitchGauge) || b.has(engine.RowGauge) {
 			continue
 		}
-		if b.ctx.Open != "gauge" && !b.named1(engine.StitchGauge) && q.Over.Sign() == 0 && !b.asked {
-			if b.ctx.Open != "" && b.ctx.Open != "keep" {
-				continue
-			}
+		if (b.ctx.Open == "neck" || b.ctx.Open == "depth" || b.ctx.Open == "rib") && !said {
+			b.problem = Problem{Code: "two-numbers"}
+			continue
 		}
 		b.add(engine.StitchGauge, i, 0)
 		b.add(engine.RowGauge, j, 0)

@@ -105,6 +105,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 			if err != nil {
 				return err
 			}
+			x.offer(text)
 			if kind == "set" {
 				x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"])})
 				x.learn(p, true)
@@ -115,6 +116,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 		}
 		for _, text := range c.List("fixed") {
 			left, right, _ := strings.Cut(text, "=")
+			x.offer(left)
 			p, err := compile(left)
 			v, ok := engine.ParseNum(strings.TrimSpace(right))
 			switch {
@@ -131,6 +133,16 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 		}
 	}
 	return nil
+}
+
+// offer makes the words of a phrasing corrections that a misspelt word may
+// stand for.
+func (x *Lexicon) offer(text string) {
+	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r < 'a' || r > 'z' }) {
+		if len(w) >= 4 {
+			x.words = append(x.words, w)
+		}
+	}
 }
 
 // addCue files the cue under the stems it can begin with, so that a line is

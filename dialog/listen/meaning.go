@@ -50,6 +50,8 @@ type Set struct {
 	Bare bool
 	// Hedged marks "about 40".
 	Hedged bool
+	// InAll: a count of rows for both layers together.
+	InAll bool
 	// Near is how many words lie between the number and what names its key;
 	// 0 where the open question or the unit alone decided.
 	Near int

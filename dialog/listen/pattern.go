@@ -3,6 +3,8 @@ package listen
 import (
 	"fmt"
 	"strings"
+
+	"foldrow/dialog/listen/quantity"
 )
 
 // A pattern is one phrasing from rules/phrases.md, compiled. The notation is
@@ -99,6 +101,9 @@ func cutElem(s string) (e elem, rest, why string) {
 	if strings.HasPrefix(s, "...") {
 		return elem{gap: true}, s[3:], ""
 	}
+	if s[0] == '$' || s[0] == '^' {
+		return e, "", "^ stands only at its beginning and $ at its end"
+	}
 	i := strings.IndexAny(s, " [(<")
 	if i < 0 {
 		i = len(s)
@@ -110,6 +115,7 @@ func cutElem(s string) (e elem, rest, why string) {
 func alternatives(s string) [][]string {
 	var out [][]string
 	for _, a := range strings.Split(s, "|") {
+		a = strings.Trim(a, "$?")
 		var stems []string
 		for _, w := range strings.Fields(openAll(a)) {
 			stems = append(stems, stem(w))
@@ -179,6 +185,11 @@ func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
 		}
 		return 0, 0, false
 	}
+	if el.unitOf(l, i-1) { // "<n> row" against the one token "two rows"
+		if to, w, ok := p.from(l, e+1, i, h); ok {
+			return to, w + 1, true
+		}
+	}
 	if n, ok := el.here(l, i); ok {
 		mark := len(h.slots)
 		if el.slot != "" {
@@ -193,6 +204,35 @@ func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
 		return p.from(l, e+1, i, h)
 	}
 	return 0, 0, false
+}
+
+// unitOf reports whether the element is the word of the unit that the
+// quantity at token i already holds.
+func (e elem) unitOf(l *Line, i int) bool {
+	if i < 0 || e.slot != "" || l.tokens[i].q == nil || l.tokens[i].q.After {
+		return false
+	}
+	word := unitStem(l.tokens[i].q.Unit)
+	for _, alt := range e.alts {
+		if word != "" && len(alt) == 1 && alt[0] == word {
+			return true
+		}
+	}
+	return false
+}
+
+func unitStem(u quantity.Unit) string {
+	switch u {
+	case "st":
+		return "stitch"
+	case "%":
+		return "percent"
+	case "needle":
+		return "needl"
+	case "row", "click", "number":
+		return string(u)
+	}
+	return ""
 }
 
 // here reports how many tokens the element takes at i.

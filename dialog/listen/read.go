@@ -103,7 +103,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake))
 	for _, reader := range []func() (Meaning, bool){
-		r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
+		r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
 		r.troubleFirst, r.why, r.place, r.whatIf, r.show, r.backwards, r.number, r.howTo, r.step,
 		r.trouble, r.values, r.skip, r.help, r.outside,
 	} {
@@ -204,7 +204,7 @@ func (r *reading) openChoice() (Meaning, bool) {
 }
 
 func (r *reading) undo() (Meaning, bool) {
-	if c, ok := r.cues[Undo]; ok && (len(r.b.sets) == 0 || r.l.tokens[c.from].stem == "undo") {
+	if c, ok := r.cues[Undo]; ok && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
 		m := Meaning{Kind: Undo, Count: 1}
 		for _, i := range r.l.quantities() {
 			if q := r.l.tokens[i].q; q.Unit == "" && q.Value.IsInt() && q.Value.Sign() > 0 {
@@ -221,7 +221,11 @@ func (r *reading) undo() (Meaning, bool) {
 
 func (r *reading) notebook() (Meaning, bool) {
 	c, ok := r.cues[Notebook]
-	if !ok || len(r.b.sets) > 0 && c.topic != "open" || c.topic == "list" && r.namesResult() {
+	named := c.topic == "open" || c.topic == "save" || c.topic == "rename" || c.topic == "copy" || c.topic == "delete"
+	if !ok || len(r.b.sets) > 0 && !named || c.topic == "list" && r.namesResult() {
+		return Meaning{}, false
+	}
+	if c.topic == "open" && r.ctx.Open == "garment" && len(r.b.sets) > 0 {
 		return Meaning{}, false
 	}
 	if s, ok := r.cues[Show]; ok && s.weight >= c.weight {
@@ -235,7 +239,7 @@ func (r *reading) notebook() (Meaning, bool) {
 // projectNames takes the words after the order as a name; "a to b" as two.
 func (r *reading) projectNames(c cueHit) (string, string) {
 	switch c.topic {
-	case "open", "rename", "copy", "delete":
+	case "open", "rename", "copy", "delete", "save":
 	default:
 		return "", ""
 	}
@@ -245,7 +249,7 @@ func (r *reading) projectNames(c cueHit) (string, string) {
 		t := r.l.tokens[i]
 		if i < c.to || len(words) == 0 {
 			switch t.text {
-			case "the", "my", "a", "new", "project", "notebook", "called", "named", "it", "this", "to", "as", "with", "on", "plan", "start", "begin", "for":
+			case "the", "my", "a", "new", "project", "notebook", "called", "named", "name", "it", "this", "that", "to", "as", "with", "on", "plan", "start", "begin", "for", "under", "one":
 				continue
 			}
 		}
@@ -279,6 +283,20 @@ func (r *reading) help() (Meaning, bool) {
 		return Meaning{Kind: Help}, true
 	}
 	return Meaning{}, false
+}
+
+// beyond: a subject named that is plainly not ours, before its words can be
+// taken for something else ("a good film to watch while I knit").
+func (r *reading) beyond() (Meaning, bool) {
+	if !r.cue(Outside) || len(r.b.sets) > 0 || len(r.inputs()) > 0 || len(r.results()) > 0 || r.ctx.Open == "keep" && r.l.words() <= 2 {
+		return Meaning{}, false
+	}
+	h, _ := r.x.howto.best(r.l)
+	t, _ := r.x.trouble.best(r.l)
+	if h.cover >= 0.7 && h.mass > 2.5 || t.cover >= 0.7 && t.mass > 2.5 || !r.asks() && r.l.words() < 2 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Outside}, true
 }
 
 // outside: a subject that is not ours, or a question with no word of the

@@ -46,6 +46,10 @@ func (r *reading) leftOver() bool {
 			r.b.problem = Problem{Code: q.Problem, Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
+		if q.Unit == "" && !q.Ordinal && !q.Words && (r.ctx.Open == "" || r.ctx.Open == "keep") && len(r.b.sets) == 1 && r.b.sets[0].Near == 0 {
+			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
+			return true
+		}
 		if q.Unit != "" && !q.After && !q.Ordinal {
 			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
@@ -89,12 +93,12 @@ func (r *reading) troubleSure() bool {
 // troubleFirst takes a description of a trouble before "why" and questions
 // can: "why does my band flare".
 func (r *reading) troubleFirst() (Meaning, bool) {
-	if len(r.b.sets) > 0 || r.cue(Measure) && r.ctx.Open != "" {
+	if r.b.sure() || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
-	if r.l.has("how") && h.score() > f.score() || r.namesResult() && f.cover < 0.95 {
+	if r.l.has("how") && h.score() > f.score() || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && f.mass < 6) {
 		return Meaning{}, false
 	}
 	if f.cover >= 0.9 && f.mass >= 3.2 {
@@ -106,10 +110,14 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
 	f, _ := r.x.trouble.best(r.l)
-	if len(r.b.sets) > 0 && f.cover < 0.8 || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+	if r.b.sure() || len(r.b.sets) > 0 && f.cover < 0.8 || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
 		return Meaning{}, false
 	}
-	if f.cover >= 0.62 && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
+	floor := 0.62
+	if r.ctx.Making {
+		floor = 0.5 // at the machine a mishap is the likeliest thing to be told
+	}
+	if f.cover >= floor && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
 		return r.troubleMeaning(), true
 	}
 	return Meaning{}, false
@@ -154,7 +162,13 @@ func (r *reading) place() (Meaning, bool) {
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
-	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making {
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" {
+		return Meaning{}, false
+	}
+	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" {
+		return Meaning{}, false
+	}
+	if c.topic == "done" && !r.countsRows() || c.topic == "row" && r.badRow() {
 		return Meaning{}, false
 	}
 	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
@@ -166,12 +180,35 @@ func (r *reading) place() (Meaning, bool) {
 	return r.stepMeaning(c), true
 }
 
+// countsRows: the number said is of rows, or bare, and above nothing.
+func (r *reading) countsRows() bool {
+	qs := r.l.quantities()
+	for _, i := range qs {
+		q := r.l.tokens[i].q
+		if q.Sign < 0 || q.Range || !q.Value.IsInt() || q.Unit != "" && q.Unit != "row" {
+			return false
+		}
+	}
+	return len(qs) == 1
+}
+
+// badRow: "row minus two", "row four or five".
+func (r *reading) badRow() bool {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if q.Sign < 0 || q.Range || !q.Value.IsInt() {
+			return true
+		}
+	}
+	return len(r.l.quantities()) != 1
+}
+
 func (r *reading) step() (Meaning, bool) {
 	c, ok := r.cues[Step]
 	if !ok || r.cue(Outside) {
 		return Meaning{}, false
 	}
-	if len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" {
+	if r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
 		return Meaning{}, false
 	}
 	if c.topic == "goto" {

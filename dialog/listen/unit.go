@@ -6,7 +6,7 @@ import "foldrow/engine"
 // take it, else to the one thing that the unit or the size allows.
 func (b *binder) byUnit() {
 	for _, i := range b.free() {
-		if b.openTakes(i) {
+		if b.openTakes(i) || b.doubtful(i) {
 			continue
 		}
 		q := b.l.tokens[i].q
@@ -21,12 +21,29 @@ func (b *binder) byUnit() {
 			b.add(engine.NeedlePitch, i, 0)
 		case isLength(q.Unit):
 			b.byTopic(i)
-		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0:
+		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0 && b.l.has("every", "each", "hem", "bump"):
 			b.add(engine.HemEvery, i, 0)
 		case q.Unit == "" && !q.Ordinal && b.asked && !q.Words:
 			b.byTopic(i)
 		}
 	}
+}
+
+// doubtful notes a second lone number beside one that the open question has
+// taken: "3 or maybe 4".
+func (b *binder) doubtful(i int) bool {
+	q := b.l.tokens[i].q
+	if b.ctx.Open == "" || b.ctx.Open == "keep" || q.Unit != "" && !isLength(q.Unit) || q.After || q.Ordinal || q.Words && q.Value.Equal(engine.Int(1)) || b.asked {
+		return false
+	}
+	k := engine.Key(b.ctx.Open)
+	if !b.has(k) && !(b.ctx.Open == "gauge" && b.has(engine.StitchGauge)) {
+		return false
+	}
+	if b.problem.Code == "" {
+		b.problem = Problem{Code: "two-values", Key: k, Low: q.Value, High: q.High}
+	}
+	return true
 }
 
 // openTakes gives the quantity to the open question.

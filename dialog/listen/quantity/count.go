@@ -83,7 +83,7 @@ func (s *scanner) turned(a, b item, l link) bool {
 	if before.isWord("the", "every", "each") {
 		before = s.at(a.from - 2)
 	}
-	return before.isWord("over", "per", "in", "across", "every") && likely(b, a) &&
+	return before.isWord("over", "per", "in", "on", "across", "every") && likely(b, a) &&
 		(l == beside || s.fillers(a.to, b.from))
 }
 

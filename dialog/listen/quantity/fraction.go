@@ -63,6 +63,9 @@ func (s *scanner) slashAt(i int, before bool) (sl slash, v engine.Num, next int)
 	if a.kind != digits || !bar.is("/") || b.kind != digits || !a.whole || !b.whole || a.long || b.long {
 		return noSlash, v, i
 	}
+	if s.at(i-1).is("x") || s.at(i+3).is("x") {
+		return noSlash, v, i // "1x1 / 2x2"
+	}
 	next = i + 3
 	an, bn := int64(a.val.Floor()), int64(b.val.Floor())
 	unit := s.lengthFollows(next)

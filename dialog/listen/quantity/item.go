@@ -157,26 +157,31 @@ func (s *scanner) unitBefore(it *item) {
 	if !it.bare() || it.Sign != 0 {
 		return
 	}
-	i := it.from - 1
+	if u, i := s.label(it.from); u != None {
+		it.Unit, it.After, it.lead = u, true, i
+	}
+}
+
+// label is the unit of things counted that stands before token i and is not
+// that of the item before, with its place.
+func (s *scanner) label(i int) (Unit, int) {
+	i--
 	if s.at(i).is(":") || s.at(i).is("=") {
 		i--
 	}
 	u, _, ok := s.unitWord(i)
 	if !ok || !isCount(u) || len(s.items) > 0 && i < s.items[len(s.items)-1].to {
-		return
+		return None, i
 	}
-	it.Unit, it.After, it.lead = u, true, i
+	return u, i
 }
 
 // labelled reports that the unit word that ends at next belongs to the number
 // behind it, as in "sts 28 rows 40", where each number has its unit before it.
 func (s *scanner) labelled(i int, u Unit, next int) bool {
-	if s.at(i-1).is(":") || s.at(i-1).is("=") {
-		i--
-	}
+	before, _ := s.label(i)
 	if s.at(next).is(":") || s.at(next).is("=") {
 		next++
 	}
-	before, _, ok := s.unitWord(i - 1)
-	return ok && isCount(before) && isCount(u) && before != u && s.at(next).kind == digits && s.at(next).gap
+	return before != None && isCount(u) && before != u && s.at(next).kind == digits && s.at(next).gap
 }

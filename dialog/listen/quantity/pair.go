@@ -42,7 +42,10 @@ func (s *scanner) crossed(a, b item) bool {
 	if b.from != a.to+1 || !a.sound() || !b.sound() || b.Sign != 0 {
 		return false
 	}
-	return s.at(a.to).is("x") || s.at(a.to).is("by") || s.at(a.to).is("/")
+	if s.at(a.to).is("/") { // "1x1 / 2x2": the x binds tighter
+		return !s.at(a.from-1).is("x") && !s.at(b.to).is("x")
+	}
+	return s.at(a.to).is("x") || s.at(a.to).is("by")
 }
 
 // joined makes one item of a and b, where they are one.
@@ -84,12 +87,16 @@ func (s *scanner) rib(a, b item, slash bool) bool {
 
 // ribWords tells "one by one rib" from "latch them one by one".
 func (s *scanner) ribWords(a, b item) bool {
-	if !s.at(a.to).is("by") || !a.Value.Equal(b.Value) {
+	one := engine.Int(1)
+	if !s.at(a.to).is("by") || !a.Value.Equal(one) || !b.Value.Equal(one) {
 		return true
 	}
 	before, after := s.at(a.from-1), s.at(b.to)
-	return after.isWord("rib", "ribs", "ribbing") || a.from == 0 && b.to == len(s.toks) ||
-		before.isWord("rib", "ribbing", "a", "in", "with", "use", "want", "like", "is", "be", "if", "for", "the", "or", "about")
+	if a.from == 0 && (b.to == len(s.toks) || after.kind == mark || s.amountAt(b.to)) {
+		return true
+	}
+	u, _, _ := s.unitWord(a.from - 1)
+	return after.isWord("rib", "ribs", "ribbing") || isLength(u) || before.is(",") || before.isWord("rib", "ribbing", "a", "in", "with", "use", "want", "like", "is", "be", "if", "for", "the", "or", "about")
 }
 
 // paired marks a and b as the halves of a pair where they can be, and gives

@@ -81,8 +81,8 @@ func decimalForm(v engine.Num) (string, bool) {
 }
 
 // mixedForm is v as a whole number and a fraction: "15 5/8". Where the
-// fraction could be taken for a pair (13/27, stitches and rows), "and" says
-// that it is none: "31 and 13/27".
+// fraction could be taken for a pair (13/27, stitches and rows) or the count
+// of a yarn (2/30), "and" says that it is none: "31 and 13/27".
 func mixedForm(v engine.Num, u Unit) string {
 	abs := v.Abs()
 	whole := abs.Floor()
@@ -95,7 +95,7 @@ func mixedForm(v engine.Num, u Unit) string {
 	bn, _ := strconv.ParseInt(b, 10, 64)
 	measured := isLength(u) || isWeight(u)
 	switch {
-	case whole == 0 && classify(an, bn, false, measured) == fraction:
+	case whole == 0 && classify(an, bn, false, measured) == fraction && !(u == None && yarnCount(an, bn)):
 		return sign(v) + a + "/" + b
 	case classify(an, bn, true, measured) == fraction:
 		return sign(v) + strconv.Itoa(whole) + " " + a + "/" + b

@@ -80,12 +80,21 @@ func (s *scanner) rate(i int, before []item) int {
 }
 
 // unitRate lets a be counted over a unit without a number, which follows it:
-// "7 to the inch", "4 m/g", "1.6 cm a stitch". The last is turned, since a
+// "7 to the inch", "7 spi", "4 m/g", "1.6 cm a stitch". The last is turned, since a
 // count always stands over its length.
 func (s *scanner) unitRate(a *item) bool {
 	if u, factor, end, ok := s.denominator(a.to); ok && fits(*a, u) {
 		a.over(engine.Int(factor), u)
 		a.to = end
+		return true
+	}
+	if t := s.at(a.to); a.bare() && t.isWord("spi", "rpi") {
+		a.Unit = Stitch
+		if t.text == "rpi" {
+			a.Unit = Row
+		}
+		a.over(engine.Int(1), Inch)
+		a.to++
 		return true
 	}
 	u, end, ok := s.eachStitch(a.to)

@@ -5,8 +5,20 @@ import (
 	"testing"
 )
 
-// say writes what was found in a line in one string, for tables: value, unit,
-// rate, flags, problem and the text it stands for.
+// reading is a line and what must be found in it, as say writes it.
+type reading struct{ line, want string }
+
+func readAll(t *testing.T, table []reading) {
+	t.Helper()
+	for _, c := range table {
+		if got := say(c.line); got != c.want {
+			t.Errorf("%q\n got %s\nwant %s", c.line, got, c.want)
+		}
+	}
+}
+
+// say writes what was found in a line in one string: value, unit, rate,
+// flags, problem and the text it stands for.
 func say(line string) string {
 	var parts []string
 	for _, q := range Scan(line) {
@@ -43,17 +55,35 @@ func sayOne(q Quantity) string {
 	return s
 }
 
-func TestScan(t *testing.T) {
-	for _, c := range []struct{ line, want string }{
-		{"15 1/2 in", "31/2 in [15 1/2 in]"},
-		{"about 40 cm", "40 cm hedged [about 40 cm]"},
-		{"28 sts and 40 rows to 10 cm", "28 st per 10 cm [28 sts]; 40 row per 10 cm [40 rows to 10 cm]"},
-		{"28x40", "28 pair [28]; 40 pair [40]"},
-		{"2x2 rib", "2..2 rib [2x2]"},
-		{"between 42 and 43 cm", "42..43 cm range [between 42 and 43 cm]"},
-	} {
-		if got := say(c.line); got != c.want {
-			t.Errorf("%q: got %s, want %s", c.line, got, c.want)
+// TestSpans checks what every reader of the result relies on, over all lines
+// of the tables.
+func TestSpans(t *testing.T) {
+	for _, table := range [][]reading{digitForms, wordForms, markForms, unitForms, compoundForms, rangeForms, hedgeForms, ordinalForms,
+		ribForms, gaugeForms, turnedForms, yarnForms, lineForms} {
+		for _, c := range table {
+			checkSpans(t, c.line)
 		}
+	}
+}
+
+// checkSpans fails where spans leave the line, overlap or come out of order.
+func checkSpans(t *testing.T, line string) {
+	t.Helper()
+	end := 0
+	qs := Scan(line)
+	if len(qs) > MaxQuantities {
+		t.Errorf("%q: %d quantities", line, len(qs))
+	}
+	for _, q := range qs {
+		if q.Start < end || q.End <= q.Start || q.End > len(line) {
+			t.Errorf("%q: span %d:%d after %d in %d bytes", line, q.Start, q.End, end, len(line))
+		}
+		if q.Problem == "" && !q.Rib && q.High.Less(q.Value) {
+			t.Errorf("%q: range %v to %v", line, q.Value, q.High)
+		}
+		if q.IsRate() && q.OverUnit == None {
+			t.Errorf("%q: over %v of nothing", line, q.Over)
+		}
+		end = q.End
 	}
 }

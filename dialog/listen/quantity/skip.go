@@ -91,8 +91,10 @@ func (s *scanner) dated(i int) int {
 		return i + 3
 	case s.at(i).text == "0" && s.at(i+1).is("x"):
 		return s.run(i)
-	case bar.is("/") && b.whole && yarnCount(s.at(i), b):
-		return i + 3
+	case bar.is("/") && s.at(i).whole && b.whole && yarnCount(int64(s.at(i).val.Floor()), int64(b.val.Floor())):
+		if _, _, unit := s.unitAt(i+3, number{parted: true}); unit == i+3 {
+			return i + 3
+		}
 	case month(s.text(i + 1)), s.at(i+1).isWord("may", "march") && year(s.at(i+2)):
 		if i += 2; year(s.at(i)) {
 			i++
@@ -124,12 +126,14 @@ func year(t token) bool {
 	return t.kind == digits && len(t.text) == 4 && (t.text[:2] == "19" || t.text[:2] == "20")
 }
 
-// yarnCount knows the plies and count of a yarn, "2/30", which is no length
-// that anyone writes so.
-func yarnCount(a, b token) bool {
-	n, d := a.val, b.val
-	return a.whole && oneOf(a.text, "2", "3", "4") && engine.Int(13).Less(d) && d.Less(engine.Int(61)) &&
-		!oneOf(b.text, "16", "20", "25", "32", "50") && !n.Equal(d)
+// yarnCount knows the plies and count of a yarn, "2/30", which without a unit
+// is no number that anyone writes so.
+func yarnCount(plies, count int64) bool {
+	switch count {
+	case 16, 20, 25, 32, 50:
+		return false
+	}
+	return plies >= 2 && plies <= 4 && count >= 14 && count <= 60
 }
 
 // month knows the names of months that mean nothing else.
@@ -156,7 +160,7 @@ func (s *scanner) foreign(i int) int {
 		return i + 1
 	case t.gap || t.kind != word || t.isWord("in", "r", "ish", "odd", "rib"):
 		return i
-	case t.isWord("x"), t.isWord("to", "by", "and", "or") && !s.at(i+1).gap:
+	case t.isWord("s") && s.stitchesGlued(i), t.isWord("x") && s.amountAt(i+1), t.isWord("to", "by", "and", "or") && !s.at(i+1).gap:
 		return i
 	}
 	if _, _, ok := s.unitWord(i); ok {
@@ -179,6 +183,9 @@ func (s *scanner) pronoun(i, k int) bool {
 	}
 	if s.at(k).isWord("of", "another", "day", "thing", "question", "moment", "that", "which", "who", "is", "was", "else") {
 		return true
+	}
+	if s.at(i-2).isWord("the", "that", "this") && s.at(i-1).kind == word {
+		return true // "the pretty one"
 	}
 	return s.at(i-1).isWord("the", "that", "this", "which", "each", "every", "any", "no", "another", "other", "same",
 		"last", "next", "first", "second", "new", "old", "right", "wrong", "bigger", "smaller", "wider", "deeper",

@@ -3,10 +3,12 @@ package quantity
 import "foldrow/engine"
 
 // unitName is the unit that w spells, and what one of it counts in that unit:
-// a kilogram is 1000 g. "in" and "r" are read in their places only (unitAt).
+// a kilogram is 1000 g. "in", "r" and "s" are read in their places only
+// (unitAt). Misspelt words are the business of the reader of the line; "cn",
+// one key beside cm, is here because it may be glued to its number.
 func unitName(w string) (u Unit, factor int64, ok bool) {
 	switch w {
-	case "cm", "cms", "centimetre", "centimetres", "centimeter", "centimeters":
+	case "cm", "cms", "cn", "centimetre", "centimetres", "centimeter", "centimeters":
 		return Centimetre, 1, true
 	case "mm", "mms", "millimetre", "millimetres", "millimeter", "millimeters":
 		return Millimetre, 1, true
@@ -101,6 +103,8 @@ func (s *scanner) unitAt(i int, n number) (u Unit, factor int64, next int) {
 		return Percent, 1, i + 2
 	case t.isWord("r") && (!t.gap || len(s.items) > 0 && s.items[len(s.items)-1].Unit == Stitch):
 		return Row, 1, i + 1
+	case t.isWord("s") && s.stitchesGlued(i):
+		return Stitch, 1, i + 1
 	case t.isWord("in") && t.gap && !s.inches(i, n):
 		return None, 1, i
 	}
@@ -120,6 +124,17 @@ func (s *scanner) unitAt(i int, n number) (u Unit, factor int64, next int) {
 		}
 	}
 	return None, 1, i
+}
+
+// stitchesGlued tells "28s 40r" from "the 60s".
+func (s *scanner) stitchesGlued(i int) bool {
+	if s.at(i).gap {
+		return false
+	}
+	if i++; s.at(i).is(",") || s.at(i).is("x") || s.at(i).is("/") || s.at(i).is("and") {
+		i++
+	}
+	return s.at(i).kind == digits && s.at(i+1).isWord("r", "rw", "rws", "row", "rows")
 }
 
 // unitOf reads "an inch" after "half", "of a stitch" after "3/4".
