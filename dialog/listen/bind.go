@@ -2,6 +2,7 @@ package listen
 
 import (
 	"sort"
+	"strings"
 
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
@@ -190,11 +191,10 @@ func (b *binder) phrasings() {
 		}
 		if m.s.isFix {
 			b.addFixed(m.s.key, m.s.fixed, m.h.from)
-		} else if len(m.h.slots) == 0 || b.used[m.h.slots[0]] || b.dropped[m.h.slots[0]] ||
-			!accepts(b.x.spans[m.s.key].Dimension, b.l.tokens[m.h.slots[0]].q) {
-			continue
+		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
+			b.add(m.s.key, i, 1)
 		} else {
-			b.add(m.s.key, m.h.slots[0], 1)
+			continue
 		}
 		for i := m.h.from; i < m.h.to; i++ {
 			taken[i] = true
@@ -203,6 +203,16 @@ func (b *binder) phrasings() {
 			b.useQuantities(m.h)
 		}
 	}
+}
+
+// slotValue is the quantity that a phrasing holds for its key.
+func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
+	for _, i := range h.slots {
+		if b.l.tokens[i].q != nil {
+			return i, !b.used[i] && !b.dropped[i] && accepts(b.x.spans[k].Dimension, b.l.tokens[i].q)
+		}
+	}
+	return 0, false
 }
 
 // sure reports whether any value was named, rather than bound by its unit or
@@ -420,6 +430,8 @@ func (b *binder) cost(i int, m mention) int {
 	lo, hi, cost := m.to, i, 0
 	if m.from > i {
 		lo, hi, cost = i+1, m.from, 1
+	} else if strings.HasPrefix(b.l.tokens[i].text, "plus") {
+		cost = 12 // "body neck plus 1 inch ease"
 	}
 	for k := lo; k < hi; k++ {
 		cost += 4

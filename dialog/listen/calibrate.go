@@ -35,7 +35,7 @@ func (r *reading) measured() (lengths, stitches []int) {
 }
 
 func (r *reading) rowYarn() []Set {
-	if !r.l.has("row") || !r.l.has("unravel", "ravel", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
+	if !r.l.has("row") || !r.l.has("unravel", "ravel", "unravell", "ravell", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
 		return nil
 	}
 	for _, i := range r.l.quantities() { // "40 stitches measure 56 cm" may be read as one rate
@@ -70,8 +70,16 @@ func (r *reading) twoDials() []Set {
 			gauges, dials = gauges[1:], dials[1:]
 		}
 	}
-	for _, i := range r.l.quantities() {
-		q := r.l.tokens[i].q
+	for i, t := range r.l.tokens {
+		if d, ok := dialToken(t.text); ok && t.q == nil {
+			dials = append(dials, d)
+			flush()
+			continue
+		}
+		q := t.q
+		if q == nil {
+			continue
+		}
 		switch {
 		case q.Unit == "st" || q.Over.Sign() > 0:
 			v := q.Value
@@ -100,6 +108,14 @@ func (r *reading) twoDials() []Set {
 	// stitch width goes as 1/gauge: the share lost from the looser dial to the tighter
 	lost := engine.Int(1).Sub(a.gauge.Div(b.gauge))
 	return []Set{{Key: engine.NumberEffect, Value: lost.Mul(engine.Int(100)).Div(step), Near: 1}}
+}
+
+// dialToken reads "d5" or "t4".
+func dialToken(w string) (engine.Num, bool) {
+	if len(w) < 2 || len(w) > 4 || w[0] != 'd' && w[0] != 't' {
+		return engine.Num{}, false
+	}
+	return engine.ParseNum(w[1:])
 }
 
 func (r *reading) dialBefore(i int) bool {

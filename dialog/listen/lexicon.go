@@ -20,6 +20,7 @@ type Lexicon struct {
 	trouble *shelf
 	steps   *shelf
 	known   map[string]bool // stems that are never misspelt
+	whole   map[string]bool // whole words that are not
 	craft   map[string]bool // stems of the craft
 	words   []string        // craft words, whole, for spelling
 	spell   *speller
@@ -54,7 +55,7 @@ type name struct {
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
 		names: map[string][]name{}, byFirst: map[string][]int{},
-		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{},
+		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: map[string]bool{},
 	}
 	if err := x.addPhrases(book.Cards("phrases")); err != nil {
 		return nil, err
@@ -84,6 +85,9 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	for _, s := range []*shelf{x.howto, x.trouble, x.steps} {
 		for st := range s.weight {
 			x.know(st)
+		}
+		for w := range s.whole {
+			x.whole[w] = true
 		}
 	}
 	for st := range x.names {
@@ -139,6 +143,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 // stand for.
 func (x *Lexicon) offer(text string) {
 	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r < 'a' || r > 'z' }) {
+		x.whole[w] = true
 		if len(w) >= 4 {
 			x.words = append(x.words, w)
 		}
@@ -185,6 +190,7 @@ func (x *Lexicon) addName(phrase string, m mention) {
 		x.know(st)
 		x.craft[st] = true
 		x.words = append(x.words, w)
+		x.whole[w] = true
 	}
 	if len(stems) == 0 {
 		return
@@ -202,6 +208,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 		for _, w := range c.List("words") {
 			x.craft[stem(w)] = true
 			x.know(stem(w))
+			x.whole[w] = true
 			x.words = append(x.words, w)
 		}
 	case "slips":
@@ -212,7 +219,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 	case "known":
 		for _, w := range strings.Fields(c.Fields["words"]) {
 			x.know(stem(w))
-			x.know(w)
+			x.whole[w] = true
 		}
 	}
 }

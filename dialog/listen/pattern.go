@@ -80,6 +80,9 @@ func cutElem(s string) (e elem, rest, why string) {
 		}
 		e.optional = s[0] == '['
 		inner := s[1:i]
+		if strings.ContainsAny(inner, "([") {
+			return e, "", "a bracket stands inside another"
+		}
 		if strings.HasPrefix(inner, "<") {
 			e.slot = strings.Trim(inner, "<>")
 			return e, s[i+1:], ""

@@ -61,7 +61,7 @@ func (x *Lexicon) respell(l *Line) *Line {
 			fixes = append(fixes, Fix{t.text, to})
 			continue
 		}
-		if x.known[t.stem] || x.known[t.text] {
+		if x.whole[t.text] || x.known[t.stem] && t.stem != t.text {
 			continue
 		}
 		if to, ok := x.spell.correct(t.text); ok {
@@ -101,11 +101,11 @@ type cueHit struct {
 func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	x.mark(l)
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
-	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake))
+	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
 		r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
-		r.troubleFirst, r.why, r.place, r.whatIf, r.show, r.backwards, r.number, r.howTo, r.step,
-		r.trouble, r.values, r.skip, r.help, r.outside,
+		r.refused, r.troubleFirst, r.why, r.place, r.whatIf, r.show, r.backwards, r.number, r.howTo, r.step,
+		r.trouble, r.values, r.help, r.outside,
 	} {
 		if m, ok := reader(); ok {
 			return m
@@ -164,8 +164,15 @@ func (r *reading) asks() bool {
 	if i >= len(r.l.tokens) {
 		return false
 	}
+	if t := r.l.tokens[i].text; (t == "do" || t == "does" || t == "have" || t == "did") && i+1 < len(r.l.tokens) {
+		switch r.l.tokens[i+1].text {
+		case "i", "you", "we", "they", "it", "this", "people", "most":
+			return true
+		}
+		return t == "does"
+	}
 	switch r.l.tokens[i].text {
-	case "what", "which", "how", "where", "when", "why", "who", "is", "are", "do", "does", "can", "could", "would", "should", "will", "must", "may", "did", "am":
+	case "what", "which", "how", "where", "when", "why", "who", "is", "are", "can", "could", "would", "should", "will", "must", "may", "am", "whose", "goes":
 		return true
 	}
 	return strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") || strings.HasPrefix(r.l.text, "show me")
@@ -274,8 +281,13 @@ func (r *reading) namesResult() bool {
 	return false
 }
 
-func (r *reading) skip() (Meaning, bool) {
-	return Meaning{}, false
+// refused: a number that cannot be taken where it was named or asked for.
+func (r *reading) refused() (Meaning, bool) {
+	p := r.b.problem
+	if p.Code == "" || p.Key == "" || r.cue(Why) || p.Code == "two-values" && (r.cue(Compare) || r.asks()) {
+		return Meaning{}, false
+	}
+	return r.unclear(), true
 }
 
 func (r *reading) help() (Meaning, bool) {

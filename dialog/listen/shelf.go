@@ -15,6 +15,7 @@ type shelf struct {
 	byStem  map[string][]int // stem -> phrases holding it
 	weight  map[string]float64
 	titles  map[string]string
+	whole   map[string]bool // every word of the phrases, as written
 }
 
 type phrase struct {
@@ -31,7 +32,7 @@ type found struct {
 }
 
 func newShelf(cards []rules.Card) *shelf {
-	s := &shelf{byStem: map[string][]int{}, weight: map[string]float64{}, titles: map[string]string{}}
+	s := &shelf{byStem: map[string][]int{}, weight: map[string]float64{}, titles: map[string]string{}, whole: map[string]bool{}}
 	inCards := map[string]int{}
 	for _, c := range cards {
 		seen := map[string]bool{}
@@ -39,7 +40,9 @@ func newShelf(cards []rules.Card) *shelf {
 			p := phrase{card: c.ID}
 			dup := map[string]bool{}
 			for _, w := range strings.Fields(openAll(text)) {
-				st := stem(strings.Trim(w, ".,?!'\"()"))
+				w = strings.Trim(w, ".,?!'\"()")
+				s.whole[w] = true
+				st := stem(w)
 				if st == "" || dup[st] {
 					continue
 				}

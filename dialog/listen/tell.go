@@ -98,7 +98,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
-	if r.l.has("how") && h.score() > f.score() || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && f.mass < 6) {
+	if r.l.has("how") && h.score() > f.score() || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
 		return Meaning{}, false
 	}
 	if f.cover >= 0.9 && f.mass >= 3.2 {
@@ -205,7 +205,7 @@ func (r *reading) badRow() bool {
 
 func (r *reading) step() (Meaning, bool) {
 	c, ok := r.cues[Step]
-	if !ok || r.cue(Outside) {
+	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}
 	if r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
@@ -246,7 +246,7 @@ func (r *reading) show() (Meaning, bool) {
 
 // calibrate: measured values that set an effect.
 func (r *reading) calibrate() (Meaning, bool) {
-	if !r.cue(Calibrate) {
+	if r.asks() || r.cue(WhatIf) && r.l.has("if") || len(r.l.quantities()) == 0 {
 		return Meaning{}, false
 	}
 	return r.calibration()
