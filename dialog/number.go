@@ -12,8 +12,14 @@ import (
 // onNumber answers with one number of the plan, or one member of a list.
 func (c *turn) onNumber() (State, Reply) {
 	p := c.plan()
+	if len(c.m.Sets) > 0 {
+		return c.withValues()
+	}
+	if c.m.Topic == "fits" {
+		return c.fitsBed(p)
+	}
 	var lines []string
-	for _, k := range c.m.Keys {
+	for _, k := range withCompanions(c.m.Keys, c.m.Part) {
 		if s, ok := c.one(p, k); ok {
 			lines = append(lines, s)
 			c.s.Topic = k
@@ -23,6 +29,49 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.s, c.reply("number", c.notYet(c.m.Keys))
 	}
 	return c.s, c.reply("number", strings.Join(lines, "\n\n"))
+}
+
+// withCompanions adds what is asked in the same breath: the ends of a range,
+// the other end of the bed, the count of a list.
+func withCompanions(keys []engine.Key, part string) []engine.Key {
+	out := append([]engine.Key(nil), keys...)
+	pair := map[engine.Key]engine.Key{
+		engine.BandYarnLow: engine.BandYarnHigh, engine.BandYarnHigh: engine.BandYarnLow,
+		engine.RibColumns: engine.ColumnCount, engine.HemNeedles: engine.HemCount, engine.FoldClicks: engine.Tension,
+	}
+	if part == "" {
+		pair[engine.LeftNeedle], pair[engine.RightNeedle] = engine.RightNeedle, engine.LeftNeedle
+	}
+	for _, k := range keys {
+		if other, ok := pair[k]; ok && part == "" && !hasKey(out, other) {
+			out = append(out, other)
+		}
+	}
+	return out
+}
+
+// withValues answers a number with circumstances that came with the question.
+func (c *turn) withValues() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	s, r := c.forValues(a)
+	r.Kind = "number"
+	return s, r
+}
+
+// fitsBed says whether the band goes on the bed in one piece.
+func (c *turn) fitsBed(p engine.Plan) (State, Reply) {
+	if p.BandStitches == 0 {
+		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandStitches}))
+	}
+	c.answer(engine.BandStitches, p.BandStitches)
+	c.answer(engine.BedNeedles, p.In.Int(engine.BedNeedles))
+	if p.FitsBed {
+		return c.s, c.reply("number", fmt.Sprintf("Yes: **%d stitches** on %d needles, in one piece.", p.BandStitches, p.In.Int(engine.BedNeedles)))
+	}
+	return c.s, c.reply("number", fmt.Sprintf("No: **%d stitches** want %d pieces on %d needles.", p.BandStitches, p.Pieces, p.In.Int(engine.BedNeedles)))
 }
 
 // one is the sentence for k, or for the part of its list that was asked for.

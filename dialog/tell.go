@@ -153,6 +153,11 @@ func (c *turn) onShow() (State, Reply) {
 	switch c.m.Topic {
 	case "answers":
 		return c.s, c.reply("show", c.soFar())
+	case "differences":
+		if c.s.OnTable {
+			return c.s, c.reply("show", c.differences())
+		}
+		return c.s, c.reply("show", "No what-if is on the table. Ask one: *what if I use 2x2*.")
 	case "needles":
 		return c.s, c.reply("show", answer.Strip(p))
 	case "tension":

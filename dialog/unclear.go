@@ -58,6 +58,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I read %s, but the %s is a whole number.", low, label)
 	case "uneven-rows":
 		return fmt.Sprintf("I read %s rows in all, which do not part into two equal layers. Say the rows of one layer.", low)
+	case "row":
+		return "I cannot tell which row you are on. For example: *row 7*."
 	case "rib":
 		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
 	case "long":

@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -74,6 +76,9 @@ func (r *reading) howToIsSurer(c cueHit) bool {
 	if len(r.inputs()) > 0 && r.l.has("measur", "tap", "girth") {
 		return false
 	}
+	if r.ctx.Open == "gauge" && r.l.has("swatch", "piec") {
+		return false
+	}
 	if r.ctx.Open != "" && r.ctx.Open != "keep" && c.weight >= 3 && len(r.inputs()) > 0 {
 		return false
 	}
@@ -117,6 +122,9 @@ func (r *reading) why() (Meaning, bool) {
 	if !ok {
 		return Meaning{}, false
 	}
+	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {
+		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
+	}
 	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
@@ -136,6 +144,10 @@ func (r *reading) why() (Meaning, bool) {
 // shake: what a small error does. The size of it is the set of the line.
 func (r *reading) shake() (Meaning, bool) {
 	c, ok := r.cues[Shake]
+	sign := strings.Contains(r.l.text, "±") || strings.Contains(r.l.text, "+/-")
+	if sign && len(r.inputs()) > 0 {
+		ok, c.weight = true, 2
+	}
 	if !ok || c.weight < 2 {
 		return Meaning{}, false
 	}
@@ -156,7 +168,7 @@ func (r *reading) shake() (Meaning, bool) {
 			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
 		}
 	}
-	if len(m.Keys) == 0 && !m.HasFig && !r.l.has("swatch", "gaug") {
+	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "reliabl", "certain", "error", "mismeasur", "miscount") {
 		return Meaning{}, false
 	}
 	if r.troubleSure() && !r.l.has("gaug", "swatch", "if") {
@@ -253,7 +265,8 @@ func (r *reading) backwards() (Meaning, bool) {
 		if !q.After && !q.Rib {
 			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		}
-		if q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
+		bareCount := q.Unit == "" && q.Value.IsInt() && len(m.Sets) == 0 && len(m.Keys) > 0 && (m.Keys[0] == engine.Neck || m.Keys[0] == engine.NeckResult || m.Keys[0] == engine.StitchGauge) && engine.Int(60).Less(q.Value)
+		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
 			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
 		}
 	}
@@ -271,6 +284,9 @@ func (r *reading) backwards() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	m.Topic = extreme
+	if extreme == "" && servesNumber(m.Sets) {
+		m.Kind = Number
+	}
 	return m, true
 }
 
@@ -296,6 +312,19 @@ func (r *reading) bareAsk() bool {
 		}
 	}
 	return false
+}
+
+// servesNumber: the values are circumstances (a head, a yarn), not the
+// other end of the sum; the question stays a plain one.
+func servesNumber(sets []Set) bool {
+	for _, s := range sets {
+		switch s.Key {
+		case engine.Head, engine.YarnLength, engine.YarnLeft, engine.RowYarn:
+		default:
+			return false
+		}
+	}
+	return len(sets) > 0
 }
 
 // onlyOthers drops sets that the same stitches would give another meaning.
@@ -326,8 +355,13 @@ func (r *reading) extreme() string {
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
 	keys := r.results()
-	if r.aboutRow() {
+	switch {
+	case r.aboutRow():
 		keys = []engine.Key{engine.Tension}
+	case r.aboutNeedle() != "":
+		keys = []engine.Key{r.aboutNeedle()}
+	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
+		keys = []engine.Key{engine.TotalRows}
 	}
 	if len(keys) == 0 {
 		keys = r.inputs()
@@ -338,7 +372,7 @@ func (r *reading) number() (Meaning, bool) {
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
-	if r.troubleSure() || !r.asks() && !r.shortAsk() {
+	if r.troubleSure() && !r.asksNumber() || !r.asks() && !r.shortAsk() {
 		return Meaning{}, false
 	}
 	if r.howBeats() {
@@ -347,6 +381,24 @@ func (r *reading) number() (Meaning, bool) {
 	m := Meaning{Kind: Number, Keys: keys}
 	r.part(&m)
 	return m, true
+}
+
+// aboutNeedle: "do I latch L20", "which bump goes on R51".
+func (r *reading) aboutNeedle() engine.Key {
+	for _, t := range r.l.tokens {
+		if t.needle == "" || !r.asks() {
+			continue
+		}
+		switch {
+		case r.l.has("latch", "column", "drop", "rib"):
+			return engine.RibColumns
+		case r.l.has("hem", "bump", "hang"):
+			return engine.HemNeedles
+		case r.l.has("two", "double", "decreas"):
+			return engine.Rehang
+		}
+	}
+	return ""
 }
 
 // aboutRow: "what dial on row 5".

@@ -31,6 +31,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.takeBack()
 	b.phrasings()
 	b.choices()
+	b.ribWords()
 	b.rates()
 	b.named()
 	b.byUnit()
@@ -96,7 +97,7 @@ func (b *binder) notOurs() {
 	for _, i := range b.l.quantities() {
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
-			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "o'clock", "time", "point", "mil":
+			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "time", "point", "mil":
 				b.dropped[i] = true
 			}
 		}
@@ -193,6 +194,7 @@ func (b *binder) phrasings() {
 			b.addFixed(m.s.key, m.s.fixed, m.h.from)
 		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
 			b.add(m.s.key, i, 1)
+			b.useWords(m.h)
 		} else {
 			continue
 		}
@@ -224,6 +226,16 @@ func (b *binder) sure() bool {
 		}
 	}
 	return false
+}
+
+// useWords marks quantities that served the phrasing as mere words ("one
+// click changes the stitch by 2 percent").
+func (b *binder) useWords(h hit) {
+	for i := h.from; i < h.to; i++ {
+		if q := b.l.tokens[i].q; q != nil && q.Words && q.Value.Equal(engine.Int(1)) {
+			b.used[i] = true
+		}
+	}
 }
 
 func (b *binder) useQuantities(h hit) {
@@ -260,6 +272,9 @@ func (b *binder) choices() {
 			b.used[m.from] = true
 			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}), append(b.at, m.from)
 		case m.garment != "":
+			if m.from > 0 && (b.l.tokens[m.from-1].text == "no" || b.l.tokens[m.from-1].text == "sorry") {
+				b.dropGarment()
+			}
 			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
 				continue
 			}
@@ -268,6 +283,39 @@ func (b *binder) choices() {
 			}
 		}
 	}
+}
+
+// dropGarment takes back the garment said before ("pullover, no, cardigan").
+func (b *binder) dropGarment() {
+	for i, s := range b.sets {
+		if s.Key == engine.KeyGarment {
+			b.sets, b.at = append(b.sets[:i:i], b.sets[i+1:]...), append(b.at[:i:i], b.at[i+1:]...)
+			return
+		}
+	}
+}
+
+// ribWords reads "two knit, one purl".
+func (b *binder) ribWords() {
+	var knit, purl, at int
+	for i, t := range b.l.tokens {
+		if t.q == nil || t.q.Unit != "" && t.q.Unit != "st" || !t.q.Value.IsInt() || i+1 >= len(b.l.tokens) {
+			continue
+		}
+		switch n := t.q.Value.Floor(); b.l.tokens[i+1].stem {
+		case "knit", "plain":
+			knit, at = n, i
+		case "purl":
+			purl = n
+		}
+	}
+	if knit < 1 || purl < 1 || b.has(engine.KeyRib) {
+		return
+	}
+	for i := range b.l.tokens {
+		b.used[i] = b.used[i] || b.l.tokens[i].q != nil && i+1 < len(b.l.tokens) && (b.l.tokens[i+1].stem == "knit" || b.l.tokens[i+1].stem == "purl")
+	}
+	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at)
 }
 
 // meansGarment tells "it is a pullover" from "the neck of my cardigan".
@@ -396,6 +444,9 @@ func (b *binder) named() {
 	var all []pairing
 	for _, i := range free {
 		for mi, m := range b.l.mentions {
+			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) {
+				continue // "the head of one baby"
+			}
 			if m.key == "" || m.result || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
 				continue
@@ -414,6 +465,9 @@ func (b *binder) named() {
 			continue
 		}
 		taken[p.m] = true
+		if m.key == engine.DepthRows && b.ctx.Open == "gauge" {
+			m.key = engine.RowGauge
+		}
 		b.add(m.key, p.q, p.cost/4+1)
 	}
 }
@@ -508,7 +562,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Clicks:
 		return q.Unit == "" || q.Unit == "click"
 	case rules.Dial:
-		return !q.Ordinal && (q.Unit == "" || q.Unit == "number")
+		return !q.Ordinal && q.Unit == ""
 	case rules.Percent:
 		return q.Unit == "" || q.Unit == "%"
 	case rules.Ratio:

@@ -35,7 +35,11 @@ func (r *reading) measured() (lengths, stitches []int) {
 }
 
 func (r *reading) rowYarn() []Set {
-	if !r.l.has("row") || !r.l.has("unravel", "ravel", "unravell", "ravell", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
+	oneRow := r.l.has("row")
+	for _, i := range r.l.quantities() {
+		oneRow = oneRow || r.l.tokens[i].q.Unit == "row" && r.l.tokens[i].q.Value.Equal(engine.Int(1))
+	}
+	if !oneRow || !r.l.has("unravel", "ravel", "unravell", "ravell", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
 		return nil
 	}
 	for _, i := range r.l.quantities() { // "40 stitches measure 56 cm" may be read as one rate

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
 )
 
 // A pattern is one phrasing from rules/phrases.md, compiled. The notation is
@@ -249,6 +250,10 @@ func (e elem) here(l *Line, i int) (int, bool) {
 	for _, alt := range e.alts {
 		if l.stemsAt(alt, i) {
 			return len(alt), true
+		}
+		// "one click" is one token; where a phrasing has the bare word it stands for that
+		if q := l.tokens[i].q; q != nil && q.Words && len(alt) == 1 && alt[0] == unitStem(q.Unit) && q.Value.Equal(engine.Int(1)) {
+			return 1, true
 		}
 	}
 	return 0, false

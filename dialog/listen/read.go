@@ -104,7 +104,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
 		r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
-		r.refused, r.troubleFirst, r.why, r.place, r.whatIf, r.show, r.backwards, r.number, r.howTo, r.step,
+		r.refused, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.howTo, r.step,
 		r.trouble, r.values, r.help, r.outside,
 	} {
 		if m, ok := reader(); ok {
@@ -300,7 +300,8 @@ func (r *reading) help() (Meaning, bool) {
 // beyond: a subject named that is plainly not ours, before its words can be
 // taken for something else ("a good film to watch while I knit").
 func (r *reading) beyond() (Meaning, bool) {
-	if !r.cue(Outside) || len(r.b.sets) > 0 || len(r.inputs()) > 0 || len(r.results()) > 0 || r.ctx.Open == "keep" && r.l.words() <= 2 {
+	named := len(r.inputs()) > 0 || len(r.results()) > 0
+	if !r.cue(Outside) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
@@ -324,7 +325,7 @@ func (r *reading) outside() (Meaning, bool) {
 			words++
 		}
 	}
-	if r.cue(Outside) && craft <= words/2 || r.asks() && words >= 3 && craft == 0 && !r.pronounOnly() {
+	if r.cue(Outside) && craft <= words/2 && words > 1 || r.asks() && words >= 3 && craft == 0 && !r.pronounOnly() {
 		return Meaning{Kind: Outside}, true
 	}
 	return Meaning{}, false

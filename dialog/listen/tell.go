@@ -98,7 +98,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
-	if r.l.has("how") && h.score() > f.score() || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
+	if r.l.has("how") && h.score() > f.score() || r.asks() && !r.cue(Why) && h.score() > 0.8*f.score() && f.cover < 0.97 || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
 		return Meaning{}, false
 	}
 	if f.cover >= 0.9 && f.mass >= 3.2 {
@@ -162,11 +162,14 @@ func (r *reading) place() (Meaning, bool) {
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
-	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" {
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" && !(r.ctx.Making && c.topic == "done") {
 		return Meaning{}, false
 	}
 	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" {
 		return Meaning{}, false
+	}
+	if c.topic == "row" && r.badRow() && r.ctx.Making {
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "row"}}, true
 	}
 	if c.topic == "done" && !r.countsRows() || c.topic == "row" && r.badRow() {
 		return Meaning{}, false
@@ -178,6 +181,23 @@ func (r *reading) place() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.stepMeaning(c), true
+}
+
+// passes: "will it go over a 55 cm head" asks, with a head that serves this
+// answer only.
+func (r *reading) passes() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.Head || r.l.has("if") || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.HeadOpening}, Sets: r.b.sets}, true
+}
+
+// fits: does the band go on the bed in one piece.
+func (r *reading) fits() (Meaning, bool) {
+	if !r.cue("fits") || len(r.b.sets) > 0 || r.l.has("head") || !r.asks() && !r.l.question {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}}, true
 }
 
 // countsRows: the number said is of rows, or bare, and above nothing.

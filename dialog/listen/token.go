@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
 )
 
 // token is one word, one quantity or one needle of the line.
@@ -28,6 +29,9 @@ func tokens(line string, qs []quantity.Quantity) []token {
 		if qi < len(qs) && qs[qi].Start == i {
 			q := &qs[qi]
 			qi++
+			if q.Ordinal && q.Words && q.Value.Equal(engine.Int(1)) {
+				continue // "first needle" names a place, it counts nothing
+			}
 			if q.End > i {
 				out = append(out, token{text: line[q.Start:q.End], start: q.Start, end: q.End, q: q, stop: stop})
 				stop, i = false, q.End
@@ -44,7 +48,35 @@ func tokens(line string, qs []quantity.Quantity) []token {
 		out = appendWord(out, line[i:end], i, end, stop)
 		stop, i = false, end
 	}
+	return spokenNeedles(out)
+}
+
+// spokenNeedles reads "as far as left twenty" as a needle: a side and a
+// number, where the words before them lead to a place.
+func spokenNeedles(in []token) []token {
+	out := in[:0]
+	for i := 0; i < len(in); i++ {
+		t := in[i]
+		if side := strings.ToUpper(t.text[:1]); (t.text == "left" || t.text == "right") && i > 0 && i+1 < len(in) && leads(in[i-1].text) {
+			if q := in[i+1].q; q != nil && q.Unit == "" && q.Value.IsInt() && !q.Range && q.Value.Sign() > 0 {
+				n := t
+				n.needle, n.end = side+q.Value.String(), in[i+1].end
+				out = append(out, n)
+				i++
+				continue
+			}
+		}
+		out = append(out, t)
+	}
 	return out
+}
+
+func leads(w string) bool {
+	switch w {
+	case "as", "to", "until", "till", "at", "on", "needle", "from", "the", "is":
+		return true
+	}
+	return false
 }
 
 func wordEnd(line string, i, qi int, qs []quantity.Quantity) int {

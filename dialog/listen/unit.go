@@ -40,6 +40,12 @@ func (b *binder) doubtful(i int) bool {
 	if !b.has(k) && !(b.ctx.Open == "gauge" && b.has(engine.StitchGauge)) {
 		return false
 	}
+	if s, p := b.x.value(k, q, b.ctx); p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) {
+		b.asked = true // it cannot be that; it may be the depth beside a neck
+		b.byTopic(i)
+		b.asked = false
+		return b.used[i]
+	}
 	if b.problem.Code == "" {
 		b.problem = Problem{Code: "two-values", Key: k, Low: q.Value, High: q.High}
 	}
