@@ -21,6 +21,9 @@ func (r *reading) measure() (Meaning, bool) {
 	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
 		return Meaning{}, false
 	}
+	if c.topic == "how" && len(keys) == 0 {
+		keys = r.byQuantity()
+	}
 	if !open && len(keys) == 0 {
 		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
 			return Meaning{}, false
@@ -36,6 +39,20 @@ func (r *reading) measure() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Measure, Topic: c.topic, Keys: keys}, true
+}
+
+// byQuantity is the thing that "what one click does" and "the yarn of one
+// row" are about.
+func (r *reading) byQuantity() []engine.Key {
+	for _, i := range r.l.quantities() {
+		switch q := r.l.tokens[i].q; {
+		case q.Unit == "click":
+			return []engine.Key{engine.ClickEffect}
+		case q.Unit == "row" && r.l.has("yarn", "wool"):
+			return []engine.Key{engine.RowYarn}
+		}
+	}
+	return nil
 }
 
 // asksMeasure: a question about the open question, or about whose head or
@@ -249,7 +266,17 @@ func (r *reading) strongWhatIf(c cueHit) bool {
 }
 
 // asksNumber: a question that names something the plan works out.
-func (r *reading) asksNumber() bool { return r.asks() && (len(r.results()) > 0) }
+func (r *reading) asksNumber() bool {
+	return r.asks() && len(r.results()) > 0 && r.l.begin < len(r.l.tokens) && askStart(r.l.tokens[r.l.begin].text)
+}
+
+func askStart(w string) bool {
+	switch w {
+	case "how", "what", "which", "where", "when", "is", "are", "do", "does", "tell", "give", "on", "at", "and", "for", "with":
+		return true
+	}
+	return false
+}
 
 // backwards: a question with a value in it, which serves that answer only.
 func (r *reading) backwards() (Meaning, bool) {
@@ -259,6 +286,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
+	}
+	if len(m.Sets) == 1 && m.Sets[0].Key == engine.Neck && m.Sets[0].Bare && !r.asks() && !within(m.Sets[0].Value, r.x.spans[engine.Neck].Possible) {
+		m.Sets = nil // "neck from 101": the 101 are stitches
 	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
@@ -270,7 +300,7 @@ func (r *reading) backwards() (Meaning, bool) {
 			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
 		}
 	}
-	if r.b.problem.Code != "" {
+	if r.b.problem.Code != "" || r.howToForm() {
 		return Meaning{}, false
 	}
 	extreme := r.extreme()
@@ -372,7 +402,11 @@ func (r *reading) number() (Meaning, bool) {
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
-	if r.troubleSure() && !r.asksNumber() || !r.asks() && !r.shortAsk() {
+	if r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && len(r.results()) == 0 {
+		return Meaning{}, false
+	}
+	keys = r.outcome(keys)
+	if r.troubleSure() && !r.asksNumber() || !r.asks() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
 	}
 	if r.howBeats() {
@@ -434,10 +468,48 @@ func (r *reading) contentLeft() int {
 
 func askWord(w string) bool {
 	switch w {
-	case "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
+	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "be", "get", "come", "out", "my",
+		"which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
 		return true
 	}
 	return false
+}
+
+// howToForm: "how do I ..." asks for a way.
+func (r *reading) howToForm() bool {
+	if r.l.begin+1 >= len(r.l.tokens) || r.l.tokens[r.l.begin].text != "how" {
+		return false
+	}
+	switch r.l.tokens[r.l.begin+1].text {
+	case "do", "to", "can", "should", "must", "i":
+		return true
+	}
+	return false
+}
+
+func (r *reading) troubleLikely() bool {
+	f, _ := r.x.trouble.best(r.l)
+	return f.cover >= 0.6 && f.mass >= 2
+}
+
+// outcome: "how high will it really be" asks for what comes out, not for what
+// was wished.
+func (r *reading) outcome(keys []engine.Key) []engine.Key {
+	if !r.l.has("will", "really", "actual", "actually", "come", "end", "get", "would") {
+		return keys
+	}
+	out := append([]engine.Key(nil), keys...)
+	for i, k := range out {
+		switch k {
+		case engine.Depth:
+			out[i] = engine.DepthResult
+		case engine.Neck:
+			out[i] = engine.NeckResult
+		case engine.DepthRows:
+			out[i] = engine.LayerRows
+		}
+	}
+	return out
 }
 
 // shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for
@@ -461,9 +533,19 @@ func (r *reading) howBeats() bool {
 	return f.cover > 0.6
 }
 
+// inMention: the word belongs to a name ("end needles"), so it tells no part.
+func (r *reading) inMention(i int) bool {
+	for _, m := range r.l.mentions {
+		if m.from <= i && i < m.to && (m.key == engine.LeftNeedle || m.key == engine.RightNeedle) {
+			return true
+		}
+	}
+	return false
+}
+
 // part notes which member of a list is asked for.
 func (r *reading) part(m *Meaning) {
-	for _, t := range r.l.tokens {
+	for i, t := range r.l.tokens {
 		switch {
 		case t.q != nil && !t.q.Rib:
 			m.Figure, m.HasFig = t.q.Value, true
@@ -473,6 +555,7 @@ func (r *reading) part(m *Meaning) {
 			}
 		case t.needle != "":
 			m.Needle = t.needle
+		case r.inMention(i):
 		case t.text == "first" || t.text == "start" || t.text == "begin" || t.text == "starting":
 			m.Part = "first"
 		case t.text == "last" || t.text == "end" || t.text == "final":

@@ -34,6 +34,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.ribWords()
 	b.rates()
 	b.named()
+	b.others()
 	b.byUnit()
 	b.order()
 	b.twice()
@@ -210,7 +211,14 @@ func (b *binder) phrasings() {
 // slotValue is the quantity that a phrasing holds for its key.
 func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 	for _, i := range h.slots {
-		if b.l.tokens[i].q != nil {
+		q := b.l.tokens[i].q
+		if q != nil && q.Words && q.Unit == "" && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[k].Dimension) {
+			return 0, false
+		}
+		if q != nil {
+			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
+				return 0, false
+			}
 			return i, !b.used[i] && !b.dropped[i] && accepts(b.x.spans[k].Dimension, b.l.tokens[i].q)
 		}
 	}
@@ -444,7 +452,7 @@ func (b *binder) named() {
 	var all []pairing
 	for _, i := range free {
 		for mi, m := range b.l.mentions {
-			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) {
+			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[m.key].Dimension) {
 				continue // "the head of one baby"
 			}
 			if m.key == "" || m.result || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
@@ -470,6 +478,47 @@ func (b *binder) named() {
 		}
 		b.add(m.key, p.q, p.cost/4+1)
 	}
+}
+
+// others binds the further choices of a list to the key of the first: "neck
+// 41 or 42", "compare 3, 3.5 and 4 cm".
+func (b *binder) others() {
+	qs := b.l.quantities()
+	for n := 1; n < len(qs); n++ {
+		i, j := qs[n-1], qs[n]
+		if b.used[j] || b.dropped[j] || !b.used[i] || !b.choiceBetween(i, j) {
+			continue
+		}
+		for s, at := range b.at {
+			if at == i && accepts(b.x.spans[b.sets[s].Key].Dimension, b.l.tokens[j].q) {
+				b.add(b.sets[s].Key, j, b.sets[s].Near)
+				break
+			}
+		}
+	}
+}
+
+// choiceBetween: only "or" and its kin stand between two numbers, or a comma
+// where choices are compared.
+func (b *binder) choiceBetween(i, j int) bool {
+	if j == i+1 {
+		return b.asked && b.l.tokens[j].stop
+	}
+	if j > i+3 {
+		return false
+	}
+	switch b.l.tokens[i+1].text {
+	case "or", "vs", "versus", "against":
+		return true
+	case "and":
+		return b.l.has("compar", "between", "differenc")
+	}
+	return false
+}
+
+// measureOf: a lone "one" is no measure.
+func measureOf(d rules.Dimension) bool {
+	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge
 }
 
 // twiceAllowed: a key may be given two values where they are choices to
@@ -562,7 +611,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Clicks:
 		return q.Unit == "" || q.Unit == "click"
 	case rules.Dial:
-		return !q.Ordinal && q.Unit == ""
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "number" && q.After)
 	case rules.Percent:
 		return q.Unit == "" || q.Unit == "%"
 	case rules.Ratio:

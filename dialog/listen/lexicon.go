@@ -195,6 +195,11 @@ func (x *Lexicon) addName(phrase string, m mention) {
 	if len(stems) == 0 {
 		return
 	}
+	for _, n := range x.names[stems[0]] {
+		if n.mention == m && strings.Join(n.stems, " ") == strings.Join(stems, " ") {
+			return // "needle" and "needles" name the same thing once
+		}
+	}
 	x.names[stems[0]] = append(x.names[stems[0]], name{stems: stems, mention: m})
 }
 

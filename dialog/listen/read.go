@@ -104,7 +104,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
 		r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
-		r.refused, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.howTo, r.step,
+		r.refused, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
 		r.trouble, r.values, r.help, r.outside,
 	} {
 		if m, ok := reader(); ok {
@@ -288,6 +288,14 @@ func (r *reading) refused() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.unclear(), true
+}
+
+// helpFirst takes the wordier ways to ask for help before a card can.
+func (r *reading) helpFirst() (Meaning, bool) {
+	if r.cues[Help].weight < 4 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Help}, true
 }
 
 func (r *reading) help() (Meaning, bool) {

@@ -10,10 +10,30 @@ func (r *reading) values() (Meaning, bool) {
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
 		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
 	}
-	if r.leftOver() {
+	if r.leftOver() || r.oddRow() {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true
+}
+
+// oddRow: "row four or five" names a place twice and sets nothing.
+func (r *reading) oddRow() bool {
+	for _, i := range r.l.quantities() {
+		if q := r.l.tokens[i].q; q.After && q.Unit == "row" && r.ctx.Open != "gauge" && r.bareBeside(i) {
+			r.b.problem = Problem{Code: "row"}
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reading) bareBeside(i int) bool {
+	for _, j := range r.l.quantities() {
+		if q := r.l.tokens[j].q; j != i && q.Unit == "" && !q.Ordinal {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyOpen: every set answers the open question ("40 cm?").
@@ -50,7 +70,7 @@ func (r *reading) leftOver() bool {
 			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
-		if q.Unit != "" && !q.After && !q.Ordinal {
+		if q.Unit != "" && q.Unit != "number" && !q.After && !q.Ordinal {
 			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
@@ -114,6 +134,9 @@ func (r *reading) trouble() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	floor := 0.62
+	if r.asks() && !r.l.has("why", "help", "happen", "wrong") && !r.l.question {
+		floor = 0.8
+	}
 	if r.ctx.Making {
 		floor = 0.5 // at the machine a mishap is the likeliest thing to be told
 	}
@@ -165,7 +188,7 @@ func (r *reading) place() (Meaning, bool) {
 	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" && !(r.ctx.Making && c.topic == "done") {
 		return Meaning{}, false
 	}
-	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" {
+	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" && !(r.ctx.Making && c.weight >= 4 && f.cover < 0.97) {
 		return Meaning{}, false
 	}
 	if c.topic == "row" && r.badRow() && r.ctx.Making {
@@ -175,6 +198,9 @@ func (r *reading) place() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
+		return Meaning{}, false
+	}
+	if c.topic == "latched" && r.asks() {
 		return Meaning{}, false
 	}
 	if c.topic != "where" && (r.l.question || r.cue(WhatIf) && r.l.has("if", "what")) {
@@ -228,7 +254,7 @@ func (r *reading) step() (Meaning, bool) {
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}
-	if r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
+	if c.topic == "latched" && r.asks() || r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
 		return Meaning{}, false
 	}
 	if c.topic == "goto" {

@@ -40,7 +40,7 @@ func (b *binder) doubtful(i int) bool {
 	if !b.has(k) && !(b.ctx.Open == "gauge" && b.has(engine.StitchGauge)) {
 		return false
 	}
-	if s, p := b.x.value(k, q, b.ctx); p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) {
+	if s, p := b.x.value(k, q, b.ctx); q.Unit != "" && p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) {
 		b.asked = true // it cannot be that; it may be the depth beside a neck
 		b.byTopic(i)
 		b.asked = false

@@ -3,9 +3,10 @@
 //
 // It is a small exact grammar, not a guesser. A line is cut into tokens
 // (tokens.go, literal.go); a number is read from digits, marks or words
-// (number.go, fraction.go, words.go); a number and its unit make an item
-// (item.go, unit.go, compound.go); neighbouring items are joined to pairs and
-// ribs (pair.go), ranges (range.go) and rates (rate.go, share.go). What looks
+// (number.go, fraction.go, spoken.go, cardinal.go, words.go); a number and its
+// unit make an item (item.go, unit.go, inches.go, compound.go); neighbouring
+// items are joined to pairs and ribs (pair.go), ranges (range.go) and rates
+// (rate.go, link.go, count.go, share.go). What looks
 // like a number but is not a quantity is passed over (skip.go), and what can
 // be read in two ways is returned with a Problem instead of a choice.
 //
