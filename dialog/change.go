@@ -185,10 +185,11 @@ func (c *turn) exact(k engine.Key, v engine.Num, unit quantity.Unit) string {
 func (c *turn) span(k engine.Key, s [2]engine.Num) string {
 	v := c.voice()
 	low, high := v.Figure(k, s[0].Float()), v.Figure(k, s[1].Float())
-	if i := strings.LastIndexByte(low, ' '); i > 0 && strings.HasSuffix(high, low[i:]) && !strings.Contains(low[i:], "in") {
-		low = low[:i]
+	a, b := strings.Fields(low), strings.Fields(high)
+	for len(a) > 1 && len(b) > 1 && a[len(a)-1] == b[len(b)-1] {
+		a, b = a[:len(a)-1], b[:len(b)-1]
 	}
-	return low + " to " + high
+	return strings.Join(a, " ") + " to " + high
 }
 
 // afterChange is what to show once values were taken: the plan when it is

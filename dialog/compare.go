@@ -102,7 +102,7 @@ func (c *turn) onShake() (State, Reply) {
 	}
 	v := c.voice()
 	text := fmt.Sprintf("If the %s is %s out and you knit the plan as it stands (%d stitches, %d rows a layer):\n\n",
-		v.Label(k), v.Figure(k, delta.Float()), p.BandStitches, p.LayerRows)
+		v.Label(k), c.amount(k, delta), p.BandStitches, p.LayerRows)
 	text += "| | a little less | as planned | a little more |\n| --- | --- | --- | --- |\n"
 	for _, r := range []engine.Key{k, engine.NeckResult, engine.DepthResult, engine.BandYarn, engine.StretchedCircumference, engine.HeadOpening} {
 		if v.Value(p, r) != "" {
@@ -110,6 +110,18 @@ func (c *turn) onShake() (State, Reply) {
 		}
 	}
 	return c.s, c.reply("shake", text+"\nA larger swatch makes the error smaller: ask *how big a swatch*.")
+}
+
+// amount is the size of an error in words; a gauge's is said over 10 cm, as
+// the swatch is measured.
+func (c *turn) amount(k engine.Key, delta engine.Num) string {
+	switch k {
+	case engine.StitchGauge, engine.RowGauge:
+		v := c.voice()
+		v.Unit = "cm"
+		return v.Figure(k, delta.Float()) + " (4 in)"
+	}
+	return c.voice().Figure(k, delta.Float())
 }
 
 // shakeDelta is the amount she said, in the unit of k.

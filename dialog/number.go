@@ -227,15 +227,10 @@ func (c *turn) exampleFor(k engine.Key) string {
 	if !ok {
 		return "what is the plan"
 	}
-	if card.Example != "" {
-		return card.Example
+	if (k == engine.Neck || k == engine.Depth) && openOf(k) != c.open(c.s) {
+		return card.Label + " " + c.voice().Figure(k, float64(card.Usual[0].Add(card.Usual[1]).Div(engine.Int(2)).Round()))
 	}
-	v := c.voice()
-	n := card.Usual[0].Add(card.Usual[1]).Div(engine.Int(2))
-	if card.HasDefault {
-		n = card.Default
-	}
-	return card.Label + " " + v.Figure(k, n.Float())
+	return card.Example
 }
 
 // onBackwards answers a question that brings its own value, which serves this
@@ -408,7 +403,7 @@ func (c *turn) longest() (State, Reply) {
 		v, _ := valueJSON(p, k)
 		c.answer(k, v)
 	}
-	return c.s, c.reply("backwards", fmt.Sprintf("Your %s needles hold at most **%d stitches, a neck of %s**.",
+	return c.s, c.reply("backwards", fmt.Sprintf("Your %s hold at most **%d stitches, a neck of %s**.",
 		c.voice().Value(p, engine.BedNeedles), p.BandStitches, c.voice().Both(p.NeckResult.Float())))
 }
 

@@ -100,7 +100,7 @@ func (c *turn) spanText(p listen.Problem) string {
 	}
 	text := fmt.Sprintf("I read %s for the %s. It can be %s; mostly it is %s.",
 		c.exact(p.Key, p.Low, p.Unit), card.Label, c.span(p.Key, card.Possible), c.span(p.Key, card.Usual))
-	return text + " " + c.tryThis()
+	return text + " " + fmt.Sprintf("For example: *%s*.", c.exampleFor(p.Key))
 }
 
 // example is a line that works at this point.

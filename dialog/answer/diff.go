@@ -27,18 +27,17 @@ func (v Voice) Differences(before, after engine.Plan) string {
 		}
 		rows = append(rows, fmt.Sprintf("| %s | %s | %s |", v.Label(k), dash(b), dash(a)))
 	}
-	words := v.atTheMachine(before, after)
-	if len(rows) == 0 {
-		return words
+	var parts []string
+	if len(rows) > 0 {
+		parts = append(parts, "| | before | after |\n| --- | --- | --- |\n"+strings.Join(rows, "\n"))
 	}
-	text := "| | before | after |\n| --- | --- | --- |\n" + strings.Join(rows, "\n")
-	if words != "" {
-		text += "\n\n" + words
+	if words := v.atTheMachine(before, after); words != "" {
+		parts = append(parts, words)
 	}
 	for _, c := range newCautions(v.Cautions(before), v.Cautions(after)) {
-		text += "\n\n**Caution:** " + c
+		parts = append(parts, "**Caution:** "+c)
 	}
-	return text
+	return strings.Join(parts, "\n\n")
 }
 
 func dash(s string) string {
@@ -75,7 +74,7 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 		parts = append(parts, "hang the hem on "+a)
 	}
 	if b, a := strings.Join(tensionRuns(before), "; "), strings.Join(tensionRuns(after), "; "); a != b && a != "" {
-		parts = append(parts, a)
+		parts = append(parts, v.gradingWords(after))
 	}
 	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
 		parts = append(parts, "hang again: "+a)
@@ -83,7 +82,22 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 	if len(parts) == 0 {
 		return ""
 	}
-	return "At the machine: " + strings.Join(parts, ". ") + "."
+	return "At the machine: " + strings.Join(parts, "; ") + "."
+}
+
+// gradingWords is the dial plan in a few words; every row is shown on request.
+func (v Voice) gradingWords(p engine.Plan) string {
+	rows := p.Tension()
+	every := p.In.Int(engine.RowsPerClick)
+	if every == 0 || p.LayerRows == 0 {
+		return "all rows at " + dialText(rows[0])
+	}
+	words := fmt.Sprintf("a click tighter every %s, from %s to %s at row %d", Count(every, "row", "rows"),
+		dialText(rows[0]), dialText(rows[p.LayerRows-1]), p.LayerRows)
+	if p.Doubled {
+		words += ", then back the same way"
+	}
+	return words + " (*show tension* lists every row)"
 }
 
 // Changed names the inputs that differ between two sets of answers, with what

@@ -58,6 +58,10 @@ func expand(rs []needleRun) []int {
 	return cols
 }
 
+// fewRuns is how many stretches are told one by one; a longer list is walked
+// in turns of its steps.
+const fewRuns = 4
+
 // NeedleRuns names the needles of a list of columns, from the left: "L51,
 // then every 2nd needle to R50 (51)".
 func NeedleRuns(cols []int, stitches int) string {
@@ -65,7 +69,15 @@ func NeedleRuns(cols []int, stitches int) string {
 		return ""
 	}
 	var parts []string
-	for _, r := range runs(cols) {
+	rs := runs(cols)
+	if len(rs) > fewRuns {
+		m := make([]int, stitches)
+		for _, c := range cols {
+			m[c] = 2
+		}
+		return walk(m, stitches)
+	}
+	for _, r := range rs {
 		parts = append(parts, r.words(stitches))
 	}
 	return strings.Join(parts, "; ")
@@ -74,8 +86,11 @@ func NeedleRuns(cols []int, stitches int) string {
 func (r needleRun) words(n int) string {
 	name := func(c int) string { return engine.NeedleName(c, n) }
 	group := func(c int) string {
-		if r.width == 1 {
+		switch r.width {
+		case 1:
 			return name(c)
+		case 2:
+			return name(c) + "+" + name(c+1)
 		}
 		return name(c) + " to " + name(c+r.width-1)
 	}
@@ -88,7 +103,7 @@ func (r needleRun) words(n int) string {
 	case r.width == 1:
 		return fmt.Sprintf("every %s needle from %s to %s (%d)", Ordinal(r.step), name(r.first), name(last), r.groups)
 	}
-	return fmt.Sprintf("%d side by side at every %s needle, from %s to %s (%d groups)",
+	return fmt.Sprintf("%d side by side at every %s needle, first %s, last %s (%d groups)",
 		r.width, Ordinal(r.step), group(r.first), group(last), r.groups)
 }
 
@@ -118,9 +133,42 @@ func RehangWords(p engine.Plan) string {
 	case len(doubled) == 0:
 		return fmt.Sprintf("one stitch on every needle, %s to %s", engine.NeedleName(0, n), engine.NeedleName(n-1, n))
 	case 2*len(doubled) > n:
-		return "two on every needle except one on " + NeedleRuns(single(p), n)
+		return "one only on " + walk(engine.Singles(p.Rehang), n) + "; two on all the rest"
 	}
-	return "two on " + NeedleRuns(doubled, n) + "; one on every other needle in work"
+	return "two on " + walk(p.Rehang, n) + "; one on all the rest"
+}
+
+// walk leads from the first doubled needle to the last as a knitter counts:
+// "L47, then every 4th needle 26 times, to R52".
+func walk(m []int, n int) string {
+	first, phrases := engine.Phrases(m)
+	if first < 0 {
+		return "none"
+	}
+	out, at := []string{engine.NeedleName(first, n)}, first
+	for _, ph := range phrases {
+		steps := make([]string, len(ph.Steps))
+		for i, s := range ph.Steps {
+			steps[i] = Ordinal(s)
+			at += s * ph.Times
+		}
+		part := "every " + steps[0] + " needle"
+		if len(steps) > 1 {
+			part = "the " + strings.Join(steps[:len(steps)-1], ", ") + " and " + steps[len(steps)-1] + " in turn"
+		}
+		out = append(out, fmt.Sprintf("then %s %s (to %s)", part, times(ph.Times), engine.NeedleName(at, n)))
+	}
+	return strings.Join(out, ", ")
+}
+
+func times(n int) string {
+	switch n {
+	case 1:
+		return "once"
+	case 2:
+		return "twice"
+	}
+	return strconv.Itoa(n) + " times"
 }
 
 // Doubled lists the columns that carry two stitches.
@@ -128,16 +176,6 @@ func Doubled(p engine.Plan) []int {
 	var out []int
 	for c, s := range p.Rehang {
 		if s == 2 {
-			out = append(out, c)
-		}
-	}
-	return out
-}
-
-func single(p engine.Plan) []int {
-	var out []int
-	for c, s := range p.Rehang {
-		if s == 1 {
 			out = append(out, c)
 		}
 	}

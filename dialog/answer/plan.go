@@ -12,7 +12,7 @@ import (
 func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 	var parts []string
 	for _, part := range []func(engine.Plan) string{
-		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, v.sizePart, v.yarnPart,
+		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, Strip, v.sizePart, v.yarnPart,
 	} {
 		if s := part(p); s != "" {
 			parts = append(parts, s)
@@ -157,7 +157,7 @@ func (v Voice) yarnPart(p engine.Plan) string {
 	if !ok {
 		return ""
 	}
-	s := "**Yarn:** cut " + v.Both(off) + " for the backstitch"
+	s := "**Yarn:** cut " + v.cut(off) + " for the backstitch"
 	low, lowOK := p.Float(engine.BandYarnLow)
 	high, _ := p.Float(engine.BandYarnHigh)
 	mid, midOK := p.Float(engine.BandYarn)

@@ -107,6 +107,9 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 		return list
 	}
 	f, ok := p.Float(k)
+	if ok && k == engine.OffYarn {
+		return v.cut(f)
+	}
 	if !ok {
 		if val, there := p.Value(k); there {
 			if s, text := val.(string); text {
@@ -116,6 +119,14 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 		return ""
 	}
 	return v.Figure(k, f)
+}
+
+// cut is a length of yarn to cut, rounded up: a need is not rounded away.
+func (v Voice) cut(cm float64) string {
+	if v.Unit == "in" {
+		return trim(math.Ceil(cm/2.54-1e-9), 0) + " in"
+	}
+	return trim(math.Ceil(cm-1e-9), 0) + " cm"
 }
 
 // Figure is the number f of kind k with its unit.

@@ -176,6 +176,9 @@ func (r *reading) shake() (Meaning, bool) {
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		if per, ok := q.Per10cm(); ok {
+			m.Figure = per
+		}
 		switch q.Unit {
 		case "st":
 			m.Keys = append([]engine.Key{engine.StitchGauge}, without(m.Keys, engine.StitchGauge)...)

@@ -274,7 +274,7 @@ func (b *binder) choices() {
 			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
 				continue
 			}
-			if m.from > 0 && b.l.tokens[m.from-1].text == "not" {
+			if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
 				continue
 			}
 			b.used[m.from] = true
@@ -364,7 +364,39 @@ func (b *binder) rates() {
 		}
 	}
 	b.pair()
+	b.measuredOver()
 	b.counted()
+}
+
+// measuredOver binds "60 rows 15 cm" and "40 stitches 14.2 cm" where the
+// gauge is asked for: a count and the length it takes.
+func (b *binder) measuredOver() {
+	if b.ctx.Open != "gauge" {
+		return
+	}
+	for _, i := range b.free() {
+		q := b.l.tokens[i].q
+		if q.Unit != "st" && q.Unit != "row" || i+1 >= len(b.l.tokens) || b.l.tokens[i+1].stop {
+			continue
+		}
+		over := b.l.tokens[i+1].q
+		if over == nil || b.used[i+1] || !isLength(over.Unit) || over.Over.Sign() > 0 {
+			continue
+		}
+		cm, ok := over.Length()
+		if !ok || cm.Cmp(engine.Int(2)) < 0 {
+			continue
+		}
+		joined := *q
+		joined.Over, joined.OverUnit = over.Value, over.Unit
+		b.l.tokens[i].q = &joined
+		b.used[i+1] = true
+		k := engine.StitchGauge
+		if q.Unit == "row" {
+			k = engine.RowGauge
+		}
+		b.add(k, i, 0)
+	}
 }
 
 // counted binds "30 st 42 r": stitches and rows side by side are a gauge,

@@ -351,6 +351,12 @@ func (r *reading) unclear() Meaning {
 	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
+		if m.Problem.Code == "not-understood" && (q.Range || q.Problem != "") {
+			m.Problem = Problem{Code: q.Problem, Low: q.Value, High: q.High, Unit: q.Unit}
+			if q.Range {
+				m.Problem.Code = "range"
+			}
+		}
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		m.Problem.Read = strings.TrimSpace(r.l.text[q.Start:q.End])
 	}

@@ -165,6 +165,9 @@ func (r *reading) howTo() (Meaning, bool) {
 	if f.mass < 1.5 {
 		return Meaning{}, false
 	}
+	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
+		return Meaning{}, false
+	}
 	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
 	switch {
 	case asks && f.cover >= 0.5 && f.score() >= 0.8*t.score():
