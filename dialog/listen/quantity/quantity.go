@@ -6,9 +6,9 @@
 // (number.go, fraction.go, spoken.go, cardinal.go, words.go); a number and its
 // unit make an item (item.go, unit.go, inches.go, compound.go); neighbouring
 // items are joined to pairs and ribs (pair.go), ranges (range.go) and rates
-// (rate.go, link.go, count.go, share.go). What looks
-// like a number but is not a quantity is passed over (skip.go), and what can
-// be read in two ways is returned with a Problem instead of a choice.
+// (rate.go, link.go, count.go, share.go). What looks like a number but is not
+// a quantity is passed over (skip.go), and what can be read in two ways is
+// returned with a Problem instead of a choice.
 //
 // Every stage walks the tokens once with a bounded look ahead, so the time is
 // linear in the length of the line. Nothing here depends on the question that
@@ -64,6 +64,7 @@ type Quantity struct {
 
 	Range   bool // "42-43", "between 42 and 43"
 	From    bool // a Range said as "from 4 to 5": it may tell of a change
+	Down    bool // a Range said with its high end first: "240 to 105"
 	Or      bool // it follows another with "or": "4 or 5 cm"
 	Hedged  bool // "about 40", "40ish", "a couple of"
 	Ordinal bool // "5th", "third", "every other"

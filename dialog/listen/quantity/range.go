@@ -61,7 +61,7 @@ func (s *scanner) rangeOf(a, b item) (item, bool) {
 		ab.Value = a.Value.Mul(fa).Div(fb)
 	}
 	if ab.High.Less(ab.Value) {
-		ab.Value, ab.High = ab.High, ab.Value
+		ab.Value, ab.High, ab.Down = ab.High, ab.Value, true
 	}
 	if a.After {
 		ab.Unit, ab.After = a.Unit, true

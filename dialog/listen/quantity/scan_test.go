@@ -45,7 +45,7 @@ func sayOne(q Quantity) string {
 		set  bool
 		name string
 	}{
-		{q.Range, "range"}, {q.From, "from"}, {q.Or, "or"}, {q.Hedged, "hedged"}, {q.Ordinal, "ordinal"},
+		{q.Range, "range"}, {q.From, "from"}, {q.Down, "down"}, {q.Or, "or"}, {q.Hedged, "hedged"}, {q.Ordinal, "ordinal"},
 		{q.Words, "words"}, {q.After, "after"}, {q.Pair, "pair"}, {q.Rib, "rib"}, {q.Sign < 0, "minus"}, {q.Sign > 0, "plus"},
 	} {
 		if f.set {
