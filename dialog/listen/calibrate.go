@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
@@ -44,8 +45,7 @@ func (r *reading) rowYarn() []Set {
 	}
 	for _, i := range r.l.quantities() { // "40 stitches measure 56 cm" may be read as one rate
 		if q := r.l.tokens[i].q; q.Unit == "st" && q.Over.Sign() > 0 && isLength(q.OverUnit) {
-			over := *q
-			over.Value, over.Unit = q.Over, q.OverUnit
+			over := quantity.Quantity{Value: q.Over, High: q.Over, Unit: q.OverUnit}
 			cm, _ := over.Length()
 			return []Set{{Key: engine.RowYarn, Value: cm.Div(q.Value), Unit: unitSystem(q.OverUnit), Near: 1}}
 		}
