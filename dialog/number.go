@@ -12,11 +12,11 @@ import (
 // onNumber answers with one number of the plan, or one member of a list.
 func (c *turn) onNumber() (State, Reply) {
 	p := c.plan()
+	if c.m.Topic == "fits" || c.m.Topic == "enough" {
+		return c.suffices()
+	}
 	if len(c.m.Sets) > 0 {
 		return c.withValues()
-	}
-	if c.m.Topic == "fits" {
-		return c.fitsBed(p)
 	}
 	var lines []string
 	for _, k := range withCompanions(c.m.Keys, c.m.Part) {
@@ -61,6 +61,31 @@ func (c *turn) withValues() (State, Reply) {
 	return s, r
 }
 
+// suffices answers whether the bed or the yarn is enough, with what the
+// question itself brought.
+func (c *turn) suffices() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	p := engine.Solve(c.filled(a.in))
+	if c.m.Topic == "fits" {
+		return c.fitsBed(p)
+	}
+	if p.BandYarn == 0 {
+		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandYarn}))
+	}
+	c.answer(engine.BandYarn, round4(p.BandYarn))
+	if p.Yarn == engine.YarnUnknown {
+		return c.s, c.reply("number", fmt.Sprintf("The band takes about **%s**. Tell me the metres in 100 g and the grams you have (\"350 m per 100 g, 30 g left\") and I will say whether it lasts.",
+			c.voice().Value(p, engine.BandYarn)))
+	}
+	c.answer(engine.BandYarnGrams, round4(p.BandYarnGrams))
+	word := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
+	return c.s, c.reply("number", fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
+		word, c.voice().Value(p, engine.BandYarnGrams), c.voice().Value(p, engine.YarnLeft)))
+}
+
 // fitsBed says whether the band goes on the bed in one piece.
 func (c *turn) fitsBed(p engine.Plan) (State, Reply) {
 	if p.BandStitches == 0 {
@@ -92,7 +117,11 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 	}
 	c.answer(k, v)
 	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k))
-	if low, high, ok := p.Spread(k, c.voice().Spans(p)); ok && high-low > 1e-9 {
+	low, high, ok := p.Spread(k, c.voice().Spans(p))
+	if k == engine.BandYarn {
+		low, high = p.BandYarnLow, p.BandYarnHigh
+	}
+	if ok && high-low > 1e-9 {
 		text += fmt.Sprintf(" An estimate: %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
 	}
 	if card, ok := c.book.Result(k); ok {

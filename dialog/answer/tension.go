@@ -2,6 +2,7 @@ package answer
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"foldrow/engine"
@@ -11,7 +12,7 @@ import (
 // clicks from the garment's tension.
 func dialText(r engine.TensionRow) string {
 	if r.Dial != nil {
-		return "dial " + trim(*r.Dial, 3)
+		return "dial " + dialNumber(*r.Dial)
 	}
 	switch {
 	case r.Clicks == 0:
@@ -20,6 +21,16 @@ func dialText(r engine.TensionRow) string {
 		return Count(-r.Clicks, "click", "clicks") + " looser"
 	}
 	return Count(r.Clicks, "click", "clicks") + " tighter"
+}
+
+// dialNumber is a dial setting as the dial is marked: thirds as "5 1/3",
+// halves and quarters as decimals.
+func dialNumber(d float64) string {
+	thirds := math.Round(d * 3)
+	if whole := math.Trunc(thirds / 3); math.Abs(d*3-thirds) < 1e-6 && thirds != whole*3 {
+		return fmt.Sprintf("%d %d/3", int(whole), int(thirds-whole*3))
+	}
+	return trim(d, 2)
 }
 
 // tensionRuns groups rows that follow each other at one setting.
@@ -72,7 +83,7 @@ func TensionTable(p engine.Plan) string {
 
 func setting(r engine.TensionRow) string {
 	if r.Dial != nil {
-		return trim(*r.Dial, 3)
+		return dialNumber(*r.Dial)
 	}
 	return fmt.Sprint(r.Clicks)
 }

@@ -247,6 +247,9 @@ func (r *reading) compare() (Meaning, bool) {
 	if ok && len(alts) == 0 && cue.weight >= 1 && len(r.b.sets) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{r.b.sets[0]}}}, true
 	}
+	if len(r.b.sets) == 0 && r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && r.l.has("stretchier", "stretchiest", "elastic", "springiest", "springier", "firmer", "firmest") && r.l.has("which", "what") {
+		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
+	}
 	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && contains(r.inputs(), engine.KeyRib) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
@@ -405,7 +408,7 @@ func (r *reading) number() (Meaning, bool) {
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
-	if r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && len(r.results()) == 0 {
+	if r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
 		return Meaning{}, false
 	}
 	keys = r.outcome(keys)
@@ -480,6 +483,11 @@ func askWord(w string) bool {
 
 // howToForm: "how do I ..." asks for a way.
 func (r *reading) howToForm() bool {
+	for _, form := range [][]string{{"what", "do", "i", "do"}, {"tell", "me", "about"}, {"explain"}, {"describe"}, {"show", "me", "how"}} {
+		if r.beginsWith(form) {
+			return true
+		}
+	}
 	if r.l.begin+1 >= len(r.l.tokens) || r.l.tokens[r.l.begin].text != "how" {
 		return false
 	}
@@ -488,6 +496,15 @@ func (r *reading) howToForm() bool {
 		return true
 	}
 	return false
+}
+
+func (r *reading) beginsWith(words []string) bool {
+	for i, w := range words {
+		if r.l.begin+i >= len(r.l.tokens) || r.l.tokens[r.l.begin+i].text != w {
+			return false
+		}
+	}
+	return true
 }
 
 func (r *reading) troubleLikely() bool {

@@ -223,10 +223,21 @@ func (r *reading) passes() (Meaning, bool) {
 
 // fits: does the band go on the bed in one piece.
 func (r *reading) fits() (Meaning, bool) {
-	if !r.cue("fits") || len(r.b.sets) > 0 || r.l.has("head") || !r.asks() && !r.l.question {
+	if !r.cue("fits") || r.l.has("head", "sewing", "sew", "while", "ran") || !r.asks() && !r.l.question {
 		return Meaning{}, false
 	}
-	return Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}}, true
+	m := Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}, Sets: r.b.sets}
+	bed := r.l.has("needl", "bed", "machin")
+	for _, s := range r.b.sets {
+		bed = bed || s.Key == engine.BedNeedles
+		if s.Key != engine.BedNeedles && s.Key != engine.YarnLeft && s.Key != engine.YarnLength {
+			return Meaning{}, false
+		}
+	}
+	if r.cues["fits"].topic == "enough" && !bed {
+		m.Topic, m.Keys = "enough", []engine.Key{engine.BandYarnGrams, engine.BandYarn}
+	}
+	return m, true
 }
 
 // countsRows: the number said is of rows, or bare, and above nothing.
