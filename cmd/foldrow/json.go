@@ -1,0 +1,100 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+
+	"foldrow/dialog"
+	"foldrow/dialog/notebook"
+)
+
+// talkJSON reads a line and writes a JSON object for each turn. With -project
+// the conversation is kept and goes on where it stopped; remarks about the
+// notebook go to the error output.
+func (c *chat) talkJSON() int {
+	if c.opt.project != "" {
+		if err := c.openQuietly(c.opt.project); err != nil {
+			fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(trouble(c.opt.project, err)))
+			return statusTrouble
+		}
+	}
+	for c.outErr == nil {
+		line, err := c.wait()
+		if err != nil {
+			return c.stopped(err)
+		}
+		if line.cut > 0 {
+			fmt.Fprintf(c.env.Err, "foldrow: a line was too long; %d bytes of it were not read\n", line.cut)
+		}
+		reply := c.turnJSON(line.text)
+		c.outErr = writeJSON(c.env.Out, reply)
+		if reply.Order.What == "leave" {
+			break
+		}
+	}
+	return c.status()
+}
+
+func (c *chat) openQuietly(name string) error {
+	folder, err := notebook.Folder(c.env.Getenv, c.env.GOOS, c.opt.state)
+	if err != nil {
+		return err
+	}
+	c.shelf.folder = folder
+	states, note, err := c.shelf.open(name)
+	if err != nil {
+		return err
+	}
+	c.standing(states)
+	if note != "" {
+		fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(note))
+	}
+	return nil
+}
+
+// turnJSON is one turn with what became of it in the notebook.
+func (c *chat) turnJSON(said string) dialog.Reply {
+	if c.doomed != "" {
+		text := c.settleDelete(said)
+		r := c.talk.Welcome(c.state)
+		r.Said, r.Kind, r.Markdown = said, "notebook", text
+		return r
+	}
+	next, r := c.talk.Turn(c.state, said)
+	if note := c.shelf.keep(said, next); note != "" {
+		fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(note))
+	}
+	c.state = next
+	done, moved := c.order(r.Order)
+	if moved {
+		turn, order := r.Turn, r.Order
+		r = c.talk.Welcome(c.state)
+		r.Turn, r.Said, r.Kind, r.Order, r.Markdown = turn, said, "notebook", order, ""
+	}
+	r.Markdown = join(done, r.Markdown)
+	return r
+}
+
+// inText is Markdown as one line of bare text for the error output.
+func (c *chat) inText(markdown string) string {
+	text, err := c.page.render(markdown, 10_000)
+	if err != nil {
+		text = clean(markdown)
+	}
+	return string(bytes.Join(bytes.Fields([]byte(text)), []byte(" ")))
+}
+
+// writeJSON writes one line that is harmless on a terminal.
+func writeJSON(w io.Writer, r dialog.Reply) error {
+	var b bytes.Buffer
+	enc := json.NewEncoder(&b)
+	enc.SetEscapeHTML(false)
+	if err := enc.Encode(r); err != nil {
+		return errors.Join(errors.New("reply"), err)
+	}
+	_, err := w.Write(jsonSafe(b.Bytes()))
+	return err
+}

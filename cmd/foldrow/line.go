@@ -1,0 +1,122 @@
+package main
+
+import (
+	"errors"
+	"io"
+
+	"github.com/chzyer/readline"
+)
+
+// minWidth is the narrowest window anything is laid out for. The editor loops
+// for ever in a window of no columns.
+const minWidth = 20
+
+// maxTyped is the longest line that can be typed, in characters: the editor
+// draws the whole line again at each key.
+const maxTyped = 2000
+
+// maxHistory is how many lines back the up arrow goes.
+const maxHistory = 500
+
+// editor reads lines on a terminal. It is all that the program knows of the
+// line editing library; nothing may be printed while next waits.
+type editor struct {
+	rl      *readline.Instance
+	tap     *tap
+	resized func() // tells the library the width
+	paste   bool   // the line before came with more
+	cut     int    // characters refused in this line
+}
+
+// newEditor makes one on the program's own terminal. width is asked at each
+// prompt; words gives what can be completed now.
+func newEditor(width func() int, words func() []string) (*editor, error) {
+	e := &editor{tap: &tap{in: readline.Stdin}}
+	atLeast := func() int { return max(width(), minWidth) }
+	cfg := &readline.Config{
+		Prompt:                 "> ",
+		DisableAutoSaveHistory: true, // it is saved late and elsewhere
+		HistoryLimit:           maxHistory,
+		AutoComplete:           completer{words, atLeast},
+		Painter:                painter{},
+		InterruptPrompt:        "^C",
+		EOFPrompt:              "\n",
+		FuncGetWidth:           atLeast,
+		FuncIsTerminal:         func() bool { return true },
+		// The library would redraw from a signal; we tell it between lines.
+		FuncOnWidthChanged: func(f func()) { e.resized = f },
+		Stdin:              readline.NewCancelableStdin(e.tap),
+	}
+	cfg.SetListener(e.limit)
+	var err error
+	e.rl, err = readline.NewEx(cfg)
+	return e, err
+}
+
+// next shows the prompt and reads a line. After io.EOF it must not be called
+// again.
+func (e *editor) next() (typed, error) {
+	e.resized()
+	e.cut = 0
+	line, err := e.rl.Readline()
+	switch {
+	case errors.Is(err, readline.ErrInterrupt):
+		e.paste = false
+		return typed{text: tidy(line)}, errInterrupt
+	case err != nil:
+		return typed{}, io.EOF
+	}
+	more := e.tap.line()
+	t := typed{text: tidy(line), cut: e.cut, pasted: more || e.paste}
+	e.paste = more
+	if t.text != "" {
+		e.remember(t.text)
+	}
+	return t, nil
+}
+
+// history starts the up arrow's list again with the latest of those lines.
+func (e *editor) history(lines []string) {
+	e.rl.ResetHistory()
+	for _, line := range lines[max(0, len(lines)-maxHistory):] {
+		if line != "" {
+			e.remember(line)
+		}
+	}
+}
+
+// remember puts a line where the up arrow finds it. Nothing is written.
+func (e *editor) remember(line string) {
+	// The error could only come from a history file, and there is none.
+	_ = e.rl.SaveHistory(line)
+}
+
+// restore leaves raw mode. The library's own Close would wait for a key.
+func (e *editor) restore() {
+	_ = e.rl.Terminal.ExitRawMode()
+}
+
+// limit keeps the line short enough to draw.
+func (e *editor) limit(line []rune, pos int, _ rune) ([]rune, int, bool) {
+	if len(line) <= maxTyped {
+		return nil, 0, false
+	}
+	e.cut += len(line) - maxTyped
+	return line[:maxTyped], min(pos, maxTyped), true
+}
+
+// painter shows characters that the terminal would obey as a question mark; the
+// line itself loses them when it is read.
+type painter struct{}
+
+// Paint gives the line as it is shown, of the same length.
+func (painter) Paint(line []rune, _ int) []rune {
+	shown := make([]rune, len(line))
+	for i, r := range line {
+		if r != '\n' && obeyed(r) {
+			r = '?'
+		}
+		shown[i] = r
+	}
+	return shown
+}

@@ -1,0 +1,37 @@
+package main
+
+import (
+	"os"
+	"os/signal"
+	"runtime"
+	"syscall"
+	"time"
+
+	"golang.org/x/term"
+)
+
+func main() {
+	// A reader that went away shows as an error of writing; so does the
+	// limit on the size of files.
+	signal.Ignore(append(quietSignals(), syscall.SIGPIPE)...)
+	signals := make(chan os.Signal, 1)
+	signal.Notify(signals, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
+	out := int(os.Stdout.Fd())
+	screen := term.IsTerminal(out)
+	os.Exit(run(os.Args[1:], Env{
+		In: os.Stdin, Out: os.Stdout, Err: os.Stderr,
+		Screen:   screen,
+		Terminal: screen && term.IsTerminal(int(os.Stdin.Fd())),
+		Width: func() int {
+			w, _, err := term.GetSize(out)
+			if err != nil {
+				return 0
+			}
+			return w
+		},
+		Getenv:  os.Getenv,
+		GOOS:    runtime.GOOS,
+		Now:     time.Now,
+		Signals: signals,
+	}))
+}

@@ -1,0 +1,217 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"foldrow/dialog"
+	"foldrow/dialog/notebook"
+)
+
+// order does what the conversation wished of the notebook and says how it went,
+// in Markdown. moved means that another project is open now, so that the reply
+// of the one before has nothing more to say.
+func (c *chat) order(o dialog.Order) (text string, moved bool) {
+	s := &c.shelf
+	switch o.What {
+	case "", "leave":
+		return "", false
+	case "write":
+		return c.writeOut(), false
+	}
+	if s.folder == "" {
+		return "Nothing of this conversation is kept on disk, so there are no projects to work with here.", false
+	}
+	this := s.name()
+	if o.What != "list" && o.What != "open" && this == "" {
+		return "This conversation is not in the notebook.", false
+	}
+	switch o.What {
+	case "save":
+		if !s.safe() {
+			return "What was said last could not be kept. " + goesOn, false
+		}
+		return "Everything said so far is kept in " + called(this) + ".", false
+	case "list":
+		return s.list(), false
+	case "open":
+		return c.openProject(o.Name)
+	case "rename":
+		return s.rename(this, second(o)), false
+	case "copy":
+		return s.copy(this, second(o)), false
+	case "delete":
+		return c.askDelete(o.Name), false
+	}
+	return "", false
+}
+
+// second is the new name in "rename this to b", "rename to b" and "rename b".
+func second(o dialog.Order) string {
+	if o.To != "" {
+		return o.To
+	}
+	return o.Name
+}
+
+func (s *shelf) list() string {
+	list, err := notebook.List(s.folder)
+	if err != nil {
+		return trouble("", err)
+	}
+	var b strings.Builder
+	b.WriteString("Projects, the last used first:\n")
+	for _, p := range list {
+		here := ""
+		if p.Name == s.name() {
+			here = ", open here"
+		}
+		fmt.Fprintf(&b, "\n- %s, %s%s", called(p.Name), when(p.Used.In(s.now().Location())), here)
+	}
+	return b.String()
+}
+
+// openProject changes over to another project; without a name, to a new one.
+func (c *chat) openProject(name string) (text string, moved bool) {
+	states, note := []dialog.State(nil), ""
+	var err error
+	if name == "" {
+		note, err = c.shelf.fresh()
+	} else if states, note, err = c.shelf.open(name); errors.Is(err, notebook.ErrBusy) && strings.EqualFold(name, c.shelf.name()) {
+		return called(c.shelf.name()) + " is the one open here.", false
+	}
+	if err != nil {
+		return trouble(name, err), false
+	}
+	return join("Now in "+called(c.shelf.name())+".", note, c.standing(states)), true
+}
+
+// standing takes over the states of a project and says where it stands.
+func (c *chat) standing(states []dialog.State) string {
+	c.in.history(c.shelf.said)
+	if s, ok := dialog.Resume(states); ok {
+		c.state = s
+		return c.talk.Welcome(s).Markdown
+	}
+	s, r := c.talk.Begin()
+	c.state = s
+	return r.Markdown
+}
+
+// rename closes the project for the moment that its file changes its name.
+func (s *shelf) rename(from, to string) string {
+	if to == "" {
+		return "To what name? For example: rename to blue cardigan."
+	}
+	said := s.said
+	s.close()
+	err := notebook.Rename(s.folder, from, to)
+	name := to
+	if err != nil {
+		name = from
+	}
+	_, note, openErr := s.open(name)
+	s.said = said
+	switch {
+	case openErr != nil:
+		return join(trouble(name, openErr), goesOn)
+	case err != nil:
+		return join(trouble(to, err), note)
+	}
+	return join("This project is called "+called(s.name())+" now.", note)
+}
+
+func (s *shelf) copy(from, to string) string {
+	if to == "" {
+		return "Under what name? For example: copy to blue cardigan size 2."
+	}
+	if err := notebook.Copy(s.folder, from, to); err != nil {
+		return trouble(to, err)
+	}
+	name, err := notebook.CleanName(to)
+	if err != nil {
+		return trouble(to, err)
+	}
+	return fmt.Sprintf("%s is a copy of %s as it stands. This is still %s; say *open %s* to go on in the copy.",
+		called(name), called(from), called(from), literal(name, 60))
+}
+
+// askDelete asks; the answer comes to deleteNow.
+func (c *chat) askDelete(name string) string {
+	if name == "" {
+		name = c.shelf.name()
+	}
+	list, err := notebook.List(c.shelf.folder)
+	if err != nil {
+		return trouble(name, err)
+	}
+	clean, err := notebook.CleanName(name)
+	if err != nil {
+		return trouble(name, err)
+	}
+	for _, p := range list {
+		if strings.EqualFold(p.Name, clean) {
+			c.doomed = p.Name
+			return "Delete " + called(p.Name) + " and everything said in it? This cannot be undone. Only *yes* deletes it."
+		}
+	}
+	return trouble(name, notebook.ErrNone)
+}
+
+// deleteNow deletes the project that was asked about, and begins a new one if
+// it was the one open here.
+func (c *chat) deleteNow() string {
+	name := c.doomed
+	c.doomed = ""
+	here := name == c.shelf.name()
+	if here {
+		c.shelf.close()
+	}
+	if err := notebook.Delete(c.shelf.folder, name); err != nil {
+		return trouble(name, err)
+	}
+	done := called(name) + " is deleted."
+	if !here {
+		return done
+	}
+	note, err := c.shelf.fresh()
+	if err != nil {
+		note = trouble(freshName, err) + " " + goesOn
+	}
+	return join(done, note, c.standing(nil))
+}
+
+// writeOut writes the plan and the whole conversation as Markdown.
+func (c *chat) writeOut() string {
+	name := c.shelf.name()
+	if name == "" {
+		name = freshName
+	}
+	var b strings.Builder
+	fmt.Fprintf(&b, "# %s\n\nWritten by foldrow on %s.\n\n", literal(name, 60), when(c.env.Now()))
+	_, plan := c.talk.Turn(c.state, "plan")
+	fmt.Fprintf(&b, "## The plan\n\n%s\n\n## What was said\n", plan.Markdown)
+	s, r := c.talk.Begin()
+	fmt.Fprintf(&b, "\n%s\n", r.Markdown)
+	for _, said := range c.shelf.said {
+		s, r = c.talk.Turn(s, said)
+		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), r.Markdown)
+	}
+	path, err := writeOut(name, b.String())
+	if err != nil {
+		return "The file cannot be written: " + literal(reason(err), 200) + "."
+	}
+	return "The plan and the conversation are in " + literal(path, 500) + "."
+}
+
+// join puts paragraphs together, leaving out empty ones.
+func join(parts ...string) string {
+	var some []string
+	for _, p := range parts {
+		if p != "" {
+			some = append(some, p)
+		}
+	}
+	return strings.Join(some, "\n\n")
+}

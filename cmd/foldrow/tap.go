@@ -1,0 +1,64 @@
+package main
+
+import (
+	"io"
+	"sync/atomic"
+)
+
+// tap stands between the terminal and the line editor and keeps from it the
+// bytes that it answers badly: NUL, which it takes for the end of input;
+// Ctrl-Z, which would stop the program that started us as well; Ctrl-R and
+// Ctrl-S, whose search races with a change of the window; the second half of a
+// pasted CR LF, which would be an empty answer; and every control byte that it
+// would show as it is.
+type tap struct {
+	in io.Reader
+	cr bool         // the last byte was a carriage return
+	to atomic.Int64 // line ends in the last read that no line has answered yet
+}
+
+// Read is the terminal's, less those bytes.
+func (t *tap) Read(p []byte) (int, error) {
+	for {
+		n, err := t.in.Read(p)
+		kept, ends := p[:0], 0
+		for _, c := range p[:n] {
+			pair := c == '\n' && t.cr
+			t.cr = c == '\r'
+			if pair || !key(c) {
+				continue
+			}
+			if c == '\r' || c == '\n' {
+				ends++
+			}
+			kept = append(kept, c)
+		}
+		// A read is only asked for when everything before it is used up.
+		t.to.Store(int64(ends))
+		if len(kept) > 0 || err != nil {
+			return len(kept), err
+		}
+	}
+}
+
+// Close is there because the editor wants one; the terminal stays open.
+func (t *tap) Close() error { return nil }
+
+// line counts one line as answered and reports whether others came with it and
+// are still to come.
+func (t *tap) line() (more bool) {
+	return t.to.Add(-1) > 0
+}
+
+// key reports a byte that the editor handles: text, the beginning of an escape
+// sequence, or one of its editing keys.
+func key(c byte) bool {
+	if c >= ' ' && c != 127 {
+		return true
+	}
+	switch c {
+	case 1, 2, 3, 4, 5, 6, 7, 8, 9, '\n', 11, 12, '\r', 14, 16, 20, 21, 23, 25, 27, 127:
+		return true
+	}
+	return false
+}
