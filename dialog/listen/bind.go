@@ -308,25 +308,43 @@ func (b *binder) dropGarment() {
 
 // ribWords reads "two knit, one purl".
 func (b *binder) ribWords() {
-	var knit, purl, at int
+	var knit, purl int
+	var at []int
 	for i, t := range b.l.tokens {
-		if t.q == nil || t.q.Unit != "" && t.q.Unit != "st" || !t.q.Value.IsInt() || i+1 >= len(b.l.tokens) {
+		if t.q == nil || t.q.Unit != "" && t.q.Unit != "st" || !t.q.Value.IsInt() {
 			continue
 		}
-		switch n := t.q.Value.Floor(); b.l.tokens[i+1].stem {
-		case "knit", "plain":
-			knit, at = n, i
+		switch b.columnKind(i) {
+		case "knit":
+			knit, at = t.q.Value.Floor(), append(at, i)
 		case "purl":
-			purl = n
+			purl, at = t.q.Value.Floor(), append(at, i)
 		}
 	}
 	if knit < 1 || purl < 1 || b.has(engine.KeyRib) {
 		return
 	}
-	for i := range b.l.tokens {
-		b.used[i] = b.used[i] || b.l.tokens[i].q != nil && i+1 < len(b.l.tokens) && (b.l.tokens[i+1].stem == "knit" || b.l.tokens[i+1].stem == "purl")
+	for _, i := range at {
+		b.used[i] = true
 	}
-	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at)
+	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at[0])
+}
+
+// columnKind tells whether the number at token i counts knit or purl columns:
+// "two knit, one purl" as well as "knit 2 purl 2".
+func (b *binder) columnKind(i int) string {
+	for _, j := range []int{i + 1, i - 1} {
+		if j < 0 || j >= len(b.l.tokens) || j > i && b.l.tokens[j].stop {
+			continue
+		}
+		if s := b.l.tokens[j].stem; s == "knit" || s == "purl" {
+			if j == i+1 && i > 0 && (b.l.tokens[i-1].stem == "knit" || b.l.tokens[i-1].stem == "purl") {
+				continue // "knit 2 purl 2": the word before belongs to the number
+			}
+			return s
+		}
+	}
+	return ""
 }
 
 // meansGarment tells "it is a pullover" from "the neck of my cardigan".
