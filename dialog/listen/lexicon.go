@@ -1,8 +1,10 @@
 package listen
 
 import (
+	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"foldrow/engine"
 	"foldrow/rules"
@@ -23,9 +25,11 @@ type Lexicon struct {
 	whole   map[string]bool // whole words that are not
 	craft   map[string]bool // stems of the craft
 	words   []string        // craft words, whole, for spelling
-	spell   *speller
-	slips   map[string]string // slips of the finger that make another word
-	spans   map[engine.Key]rules.KeyCard
+	// spell is made when the first unknown word is met: most lines have none,
+	// and a start should not wait for it.
+	spell func() *speller
+	slips map[string]string // slips of the finger that make another word
+	spans map[engine.Key]rules.KeyCard
 }
 
 // cue is one phrasing of something a line can do.
@@ -95,7 +99,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 			return len(x.names[st][i].stems) > len(x.names[st][j].stems)
 		})
 	}
-	x.spell = newSpeller(x.words, x.known)
+	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
 	return x, nil
 }
 
@@ -183,12 +187,12 @@ func (x *Lexicon) learn(p *pattern, craft bool) {
 }
 
 func (x *Lexicon) addName(phrase string, m mention) {
-	var stems []string
-	for _, w := range strings.Fields(openAll(phrase)) {
-		st := stem(strings.Trim(w, ".,?!'\""))
-		stems = append(stems, st)
+	stems := stemsOf(phrase)
+	for _, st := range stems {
 		x.know(st)
 		x.craft[st] = true
+	}
+	for _, w := range strings.Fields(phrase) {
 		x.words = append(x.words, w)
 		x.whole[w] = true
 	}
@@ -196,7 +200,7 @@ func (x *Lexicon) addName(phrase string, m mention) {
 		return
 	}
 	for _, n := range x.names[stems[0]] {
-		if n.mention == m && strings.Join(n.stems, " ") == strings.Join(stems, " ") {
+		if n.mention == m && slices.Equal(n.stems, stems) {
 			return // "needle" and "needles" name the same thing once
 		}
 	}

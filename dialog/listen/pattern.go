@@ -120,23 +120,31 @@ func alternatives(s string) [][]string {
 	var out [][]string
 	for _, a := range strings.Split(s, "|") {
 		a = strings.Trim(a, "$?")
-		var stems []string
-		for _, w := range strings.Fields(openAll(a)) {
-			stems = append(stems, stem(w))
-		}
-		if len(stems) > 0 {
+		if stems := stemsOf(a); len(stems) > 0 {
 			out = append(out, stems)
 		}
 	}
 	return out
 }
 
-func openAll(s string) string {
-	fields := strings.Fields(strings.ToLower(s))
-	for i, f := range fields {
-		fields[i] = openContraction(f)
+// stemsOf is the stems of a phrase, its contractions opened.
+func stemsOf(s string) []string {
+	fields := strings.Fields(s)
+	out := make([]string, 0, len(fields))
+	for _, f := range fields {
+		f = strings.ToLower(strings.Trim(f, ".,?!'\"()"))
+		open := openContraction(f)
+		if open == f {
+			if f != "" {
+				out = append(out, stem(f))
+			}
+			continue
+		}
+		for _, w := range strings.Fields(open) {
+			out = append(out, stem(w))
+		}
 	}
-	return strings.Join(fields, " ")
+	return out
 }
 
 // hit is where a pattern matched: tokens from..to (to exclusive), the slots'

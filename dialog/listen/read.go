@@ -64,7 +64,7 @@ func (x *Lexicon) respell(l *Line) *Line {
 		if x.whole[t.text] || x.known[t.stem] && t.stem != t.text {
 			continue
 		}
-		if to, ok := x.spell.correct(t.text); ok {
+		if to, ok := x.spell().correct(t.text); ok {
 			text = text[:t.start] + to + text[t.end:]
 			fixes = append(fixes, Fix{t.text, to})
 		}

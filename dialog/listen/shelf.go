@@ -2,6 +2,7 @@ package listen
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"foldrow/rules"
@@ -38,17 +39,15 @@ func newShelf(cards []rules.Card) *shelf {
 		seen := map[string]bool{}
 		for _, text := range append(c.List("words"), c.Fields["title"]) {
 			p := phrase{card: c.ID}
-			dup := map[string]bool{}
-			for _, w := range strings.Fields(openAll(text)) {
-				w = strings.Trim(w, ".,?!'\"()")
-				s.whole[w] = true
-				st := stem(w)
-				if st == "" || dup[st] {
+			for _, st := range stemsOf(text) {
+				if slices.Contains(p.stems, st) {
 					continue
 				}
-				dup[st] = true
 				p.stems = append(p.stems, st)
 				seen[st] = true
+			}
+			for _, w := range strings.Fields(text) {
+				s.whole[strings.ToLower(strings.Trim(w, ".,?!'\"()"))] = true
 			}
 			if len(p.stems) > 0 {
 				s.phrases = append(s.phrases, p)

@@ -6,14 +6,13 @@ package listen
 // look-up costs the same however many words there are.
 type speller struct {
 	byShort map[string][]string
-	known   map[string]bool
 }
 
 // longWord is the length from which two slips are forgiven.
 const longWord = 8
 
-func newSpeller(words []string, known map[string]bool) *speller {
-	s := &speller{byShort: map[string][]string{}, known: known}
+func newSpeller(words []string) *speller {
+	s := &speller{byShort: make(map[string][]string, 12*len(words))}
 	seen := map[string]bool{}
 	for _, w := range words {
 		if seen[w] || len(w) < 4 || !letters(w) {
