@@ -1,0 +1,97 @@
+package page
+
+import (
+	"slices"
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/engine"
+)
+
+// size is one width or angle of the finished band, and how sure it is.
+type size struct{ Label, Value, Spread, Note, Source string }
+
+var sized = [...]engine.Key{
+	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference,
+	engine.StretchedCircumference, engine.LeanDegrees, engine.HeadOpening,
+}
+
+// sizes is how the band will sit, with the spread of what is estimated.
+func sizes(v answer.Voice, p engine.Plan) []size {
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return nil
+	}
+	var out []size
+	for _, k := range sized {
+		s := size{Label: v.Label(k), Value: v.Value(p, k)}
+		if s.Value == "" {
+			continue
+		}
+		if low, high, ok := p.Spread(k, v.Spans(p)); ok && v.Figure(k, low) != v.Figure(k, high) {
+			s.Spread = v.Figure(k, low) + " to " + v.Figure(k, high)
+		}
+		if c, ok := v.Book.Result(k); ok {
+			s.Note, s.Source = c.Meaning, sources(v, c.Source)
+			if c.Estimate != "" {
+				s.Note += ". " + c.Estimate
+			}
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// assumption is one thing the plan takes for granted, and where its figure
+// comes from.
+type assumption struct{ Label, Value, Source string }
+
+// assumed lists what the knitter has not said and the plan rests on.
+func assumed(v answer.Voice, p engine.Plan, said engine.Inputs) []assumption {
+	var out []assumption
+	for _, k := range engine.InputKeys() {
+		if said.Has(k) || !p.In.Has(k) || !matters(k, p) {
+			continue
+		}
+		var ids []string
+		if c, ok := v.Book.Key(k); ok {
+			ids = c.Source
+		}
+		if k == engine.RibDraw || k == engine.RibStretch {
+			ids = v.Book.RibFactors(p.In.Rib).Source
+		}
+		out = append(out, assumption{v.Label(k), v.Value(p, k), sources(v, ids)})
+	}
+	return out
+}
+
+// matters reports whether an assumption touches this plan.
+func matters(k engine.Key, p engine.Plan) bool {
+	switch k {
+	case engine.FrontBand:
+		return p.In.Garment == engine.Cardigan
+	case engine.EdgeStretch:
+		return p.In.Garment == engine.Pullover
+	case engine.HemEvery, engine.FoldRow:
+		return p.Doubled
+	case engine.EdgeStitches, engine.RibDraw, engine.RibStretch:
+		return !p.In.Rib.IsPlain()
+	case engine.DialMin:
+		return p.In.Has(engine.MainTension)
+	case engine.NumberEffect:
+		return !p.In.Has(engine.ClickEffect)
+	case engine.Ease:
+		return p.In.Has(engine.NeckBody)
+	}
+	return true
+}
+
+// sources names the sources that a card gives, each once.
+func sources(v answer.Voice, ids []string) string {
+	var names []string
+	for _, id := range ids {
+		if s, ok := v.Book.Source(id); ok && !slices.Contains(names, s.Where) {
+			names = append(names, s.Where)
+		}
+	}
+	return strings.Join(names, "; ")
+}

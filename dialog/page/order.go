@@ -1,0 +1,96 @@
+package page
+
+import (
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// step is one step of the work: its title, and the sentences of it that carry
+// this plan's numbers.
+type step struct{ Title, Text string }
+
+// caution is one warning about hands, children or the work.
+type caution struct{ Title, Text string }
+
+// order is the steps of this plan, first to last.
+func order(v answer.Voice, p engine.Plan) []step {
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return nil
+	}
+	var steps []step
+	for _, c := range stepCards(v, p) {
+		var texts []string
+		for _, para := range strings.Split(c.Text, "\n\n") {
+			if !strings.Contains(para, "{") {
+				continue
+			}
+			if t := v.Fill(para, p); t != "" {
+				texts = append(texts, t)
+			}
+		}
+		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n")})
+	}
+	return steps
+}
+
+func stepCards(v answer.Voice, p engine.Plan) []rules.Card {
+	var cards []rules.Card
+	for _, c := range v.Book.Cards("steps") {
+		if belongs(c, p) {
+			cards = append(cards, c)
+		}
+	}
+	return cards
+}
+
+// belongs reports whether all of a card's conditions hold for the plan. One
+// that cannot be read holds: a step too many is seen, a step too few is not.
+func belongs(c rules.Card, p engine.Plan) bool {
+	for _, cond := range c.List("when") {
+		if holds, ok := condition(cond, p.In); ok && !holds {
+			return false
+		}
+	}
+	return true
+}
+
+// condition reads "layers=2", "rib!=plain" or "fold_row>0"; ok is false where
+// it is none of these.
+func condition(cond string, in engine.Inputs) (holds, ok bool) {
+	if key, want, found := strings.Cut(cond, "!="); found {
+		return in.Value(engine.Key(key)) != want, true
+	}
+	if key, want, found := strings.Cut(cond, "="); found {
+		return in.Value(engine.Key(key)) == want, true
+	}
+	key, want, found := strings.Cut(cond, ">")
+	n, ok := engine.ParseNum(want)
+	if !found || !ok {
+		return false, false
+	}
+	return n.Less(in.Num(engine.Key(key))), true
+}
+
+// cautions are those of the plan's steps, each once, in the order in which the
+// work meets them.
+func cautions(v answer.Voice, p engine.Plan) []caution {
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return nil
+	}
+	var out []caution
+	seen := map[string]bool{}
+	for _, s := range stepCards(v, p) {
+		for _, id := range s.List("caution") {
+			c, ok := v.Book.Card("cautions", id)
+			if !ok || seen[id] {
+				continue
+			}
+			seen[id] = true
+			out = append(out, caution{c.Fields["title"], v.Fill(c.Text, p)})
+		}
+	}
+	return out
+}
