@@ -1,21 +1,165 @@
 package dialog
 
-// onStep moves through the making.
+import (
+	"cmp"
+	"fmt"
+
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// onStep moves through the making. The plan is the kept one: a what-if on the
+// table is not knitted.
 func (c *turn) onStep() (State, Reply) {
 	if q := c.open(c.s); c.m.Move.What == "skip" && !c.s.Making.On && q != "" && q != "keep" {
 		return c.skipQuestion()
 	}
+	c.about = &c.s.Said
+	p := c.kept()
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return c.s, c.reply("step", "There is no whole plan to knit from yet; the questions come first.")
+	}
+	if !c.s.Making.On {
+		return c.setOut(p)
+	}
+	return c.move(c.standing(p))
+}
+
+// setOut begins the making, at the first step or at the place she names.
+func (c *turn) setOut(p engine.Plan) (State, Reply) {
+	switch c.m.Move.What {
+	case "row", "done", "latched", "goto":
+		c.s.Making.On = true
+		return c.move(c.standing(p))
+	case "start", "next":
+		return c.moved(c.standingAt(p, Making{On: true}), "")
+	}
+	return c.s, c.reply("step", "You are not at the machine yet: say *start knitting*, or where you are: *I'm on row 5*, *start from the hem*.")
+}
+
+// move goes where the line says.
+func (c *turn) move(w where) (State, Reply) {
+	switch c.m.Move.What {
+	case "next":
+		if id := finishedStep(c.said); id != "" {
+			return c.finish(w, id)
+		}
+		return c.forward(w)
+	case "back":
+		return c.backward(w)
+	case "skip":
+		return c.moved(w.past(), "(Counted as done; nothing was checked.)")
+	case "start":
+		if w.m.Over {
+			return c.moved(c.standingAt(w.p, Making{On: true, Way: w.m.Way}), "")
+		}
+		return c.stepReply("(You have begun already; *start from the hem* and the like begin elsewhere.)")
+	case "goto":
+		return c.jump(w)
+	case "row", "done":
+		return c.rows(w)
+	case "latched":
+		return c.upTo(w)
+	case "way":
+		return c.chooseWay(w)
+	case "where":
+		return c.whereReply(w)
+	case "spoils":
+		return c.spoilsReply(w)
+	}
 	return c.stepReply("")
 }
 
-func (c *turn) stepReply(text string) (State, Reply) { return c.s, c.reply("step", text) }
+// moved makes w the place where she stands, so that undo takes it back, and
+// shows what is next there.
+func (c *turn) moved(w where, note string) (State, Reply) {
+	next := c.s
+	next.Making, next.Last = w.m, nil
+	c.s = c.s.changed(next)
+	if c.s.OnTable {
+		// what has now been knitted may rule out the what-if
+		if why := c.blockedByMaking(applied{in: c.s.Table}); why != "" {
+			c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+			note += " The what-if is off the table. " + why
+		}
+	}
+	c.about = &c.s.Said
+	return c.stepReply(note)
+}
 
-func (t *Talk) stepTitle(id string) string { return id }
+// unsure refuses a place and changes nothing.
+func (c *turn) unsure(text string) (State, Reply) {
+	return c.s, c.reply("unclear", text)
+}
 
-func (c *turn) whereText() string { return "" }
+func (c *turn) forward(w where) (State, Reply) {
+	if w.m.Over {
+		return c.s, c.reply("step", c.overText(w))
+	}
+	if last := w.at == len(w.order)-1; last && w.lastPart() {
+		w.m.Over = true
+		next := c.s
+		next.Making, next.Last = w.m, nil
+		c.s = c.s.changed(next)
+		return c.s, c.reply("step", c.overText(w))
+	}
+	return c.moved(w.next(), "")
+}
 
-func (c *turn) doneSoFar() string { return "" }
+func (c *turn) backward(w where) (State, Reply) {
+	n := w.back()
+	if n.m == w.m {
+		return c.stepReply("(This is the first step.)")
+	}
+	return c.moved(n, "")
+}
 
-// blockedByMaking is the reason why what is knitted rules the change out, ""
-// where it does not.
-func (c *turn) blockedByMaking(a applied) string { return "" }
+// finish takes a step as done that the line names ("the hem is hung").
+func (c *turn) finish(w where, id string) (State, Reply) {
+	i := w.index(id)
+	switch {
+	case i < 0:
+		return c.forward(w)
+	case i < w.at:
+		return c.stepReply("(That lies behind you; you are here.)")
+	case i == len(w.order)-1:
+		return c.forward(w.enter(i).atEnd())
+	}
+	return c.moved(w.enter(i+1), w.skipped(i+1))
+}
+
+// skipped names the rows that a jump to step i takes as knitted.
+func (w where) skipped(i int) string {
+	if n := w.rowsOf(i).from; n > w.m.Row {
+		return "(" + title(answer.RowSpan(w.m.Row+1, n)) + " taken as knitted.)"
+	}
+	return ""
+}
+
+// jump begins at the named step: all before it is taken as done.
+func (c *turn) jump(w where) (State, Reply) {
+	i := w.index(c.m.Move.Step)
+	if i < 0 {
+		card, ok := c.book.Card("steps", c.m.Move.Step)
+		if !ok {
+			return c.onUnclear(listen.Problem{Code: "not-understood"})
+		}
+		return c.unsure(fmt.Sprintf("This plan has no step *%s*. You are at: %s", card.Fields["title"], c.whereText()))
+	}
+	return c.moved(w.enter(i), w.skipped(i))
+}
+
+// chooseWay takes the side from which the columns are worked.
+func (c *turn) chooseWay(w where) (State, Reply) {
+	way := wayOf(c.said)
+	if way == "" {
+		return c.onUnclear(listen.Problem{Code: "not-understood"})
+	}
+	if w.card().Fields["needles"] == "latch" && w.m.Done > 0 && way != cmp.Or(w.m.Way, fromLeft) {
+		return c.unsure(fmt.Sprintf("%s done from the other side: finish as you began, or say *start from the latching* first.",
+			answer.Count(w.m.Done, "column is", "columns are")))
+	}
+	w.m.Way = way
+	return c.moved(w, "")
+}

@@ -35,9 +35,21 @@ type State struct {
 // Making is where the knitter stands in the order of work.
 type Making struct {
 	On     bool   `json:"on,omitempty"`
-	Step   string `json:"step,omitempty"` // id of the step
-	Row    int    `json:"row,omitempty"`  // rows of the band knitted
-	Column string `json:"column,omitempty"`
+	Step   string `json:"step,omitempty"`   // id of the step
+	Row    int    `json:"row,omitempty"`    // rows of the band knitted
+	Column string `json:"column,omitempty"` // the last needle done in a step along the needles
+	Done   int    `json:"done,omitempty"`   // how many are done there, in the order in which they are worked
+	Way    string `json:"way,omitempty"`    // side from which the columns are latched, "" the left
+	Over   bool   `json:"over,omitempty"`   // the last step is done
+	After  After  `json:"after,omitzero"`
+}
+
+// After is what the finished band measures, cm as exact text, "" where it was
+// not said: kept for the next band in this yarn on this machine.
+type After struct {
+	Neck  string `json:"neck,omitempty"`  // round the join
+	Depth string `json:"depth,omitempty"` // folded
+	Edge  string `json:"edge,omitempty"`  // round the free edge, relaxed
 }
 
 // stateJSON is the form of a State on disk: inputs as exact text, nothing
@@ -52,6 +64,7 @@ type stateJSON struct {
 	Skipped []string          `json:"skipped,omitempty"`
 	Topic   engine.Key        `json:"topic,omitempty"`
 	WhyKey  engine.Key        `json:"why,omitempty"`
+	Apart   [2]string         `json:"apart,omitzero"`
 	Making  Making            `json:"making"`
 	Depth   int               `json:"depth,omitempty"`
 }
@@ -60,7 +73,7 @@ type stateJSON struct {
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Making: s.Making, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Making: s.Making, Depth: s.Depth,
 	})
 }
 
@@ -73,7 +86,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Making: j.Making, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Making: j.Making, Depth: j.Depth,
 	}
 	return nil
 }

@@ -1,0 +1,150 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+// StepFits reports whether a step belongs to the plan: all conditions of its
+// `when` hold. One that cannot be read holds: a step too many is seen, a step
+// too few is not.
+func StepFits(c rules.Card, p engine.Plan) bool {
+	for _, cond := range c.List("when") {
+		if holds, ok := condition(cond, p.In); ok && !holds {
+			return false
+		}
+	}
+	return true
+}
+
+// condition reads "layers=2", "rib!=plain" or "fold_row>0"; ok is false where
+// it is none of these.
+func condition(cond string, in engine.Inputs) (holds, ok bool) {
+	if key, want, found := strings.Cut(cond, "!="); found {
+		return in.Value(engine.Key(key)) != want, true
+	}
+	if key, want, found := strings.Cut(cond, "="); found {
+		return in.Value(engine.Key(key)) == want, true
+	}
+	key, want, found := strings.Cut(cond, ">")
+	n, ok := engine.ParseNum(want)
+	if !found || !ok {
+		return false, false
+	}
+	return n.Less(in.Num(engine.Key(key))), true
+}
+
+// Screen is a step as it is shown: the title, then one short item for each
+// thing to know. Empty items are left out.
+func Screen(title string, items ...string) string {
+	text := "**" + title + "**"
+	sep := "\n\n"
+	for _, s := range items {
+		if s == "" {
+			continue
+		}
+		text += sep + "- " + s
+		sep = "\n"
+	}
+	return text
+}
+
+// Line is a card's text on one line, this plan's numbers filled in.
+func (v Voice) Line(text string, p engine.Plan) string {
+	return strings.ReplaceAll(v.Fill(text, p), "\n\n", " ")
+}
+
+// RowSpan is "row 4", "rows 4 and 5" or "rows 4 to 9".
+func RowSpan(from, to int) string {
+	switch {
+	case from == to:
+		return fmt.Sprintf("row %d", from)
+	case to == from+1:
+		return fmt.Sprintf("rows %d and %d", from, to)
+	}
+	return fmt.Sprintf("rows %d to %d", from, to)
+}
+
+// KnitRows says what to knit when done rows are knitted and the rows up to
+// and including to stand at one setting: the dial now, the rows, and the next
+// change before it comes.
+func KnitRows(rows []engine.TensionRow, done, to int) string {
+	now := rows[done]
+	var b strings.Builder
+	switch {
+	case done == 0:
+		b.WriteString("Set " + setTo(now) + ". ")
+	case rows[done-1].Clicks != now.Clicks:
+		b.WriteString(upper(turnTo(rows[done-1], now)) + " now. ")
+	default:
+		b.WriteString("Leave the dial" + standsAt(now) + ". ")
+	}
+	b.WriteString("Knit " + RowSpan(done+1, to) + ".")
+	switch {
+	case to == len(rows):
+		fmt.Fprintf(&b, " Row %d is the last.", to)
+	case rows[to].Clicks != now.Clicks:
+		fmt.Fprintf(&b, " After row %d %s.", to, turnTo(now, rows[to]))
+	}
+	return b.String()
+}
+
+func setTo(r engine.TensionRow) string {
+	if r.Dial != nil {
+		return "the dial to " + trim(*r.Dial, 3)
+	}
+	return "the dial: " + dialText(r)
+}
+
+func standsAt(r engine.TensionRow) string {
+	if r.Dial != nil {
+		return " at " + trim(*r.Dial, 3)
+	}
+	return " (" + dialText(r) + ")"
+}
+
+// turnTo is the change from one row to the next, as it is done.
+func turnTo(from, to engine.TensionRow) string {
+	if to.Dial != nil {
+		return "turn to " + trim(*to.Dial, 3)
+	}
+	if d := to.Clicks - from.Clicks; d < 0 {
+		return "turn " + Count(-d, "click", "clicks") + " looser"
+	} else {
+		return "turn " + Count(d, "click", "clicks") + " tighter"
+	}
+}
+
+// DialNow is the setting of one row in a clause: "dial 4.5", "1 click
+// tighter than the garment".
+func DialNow(r engine.TensionRow) string {
+	if r.Dial != nil || r.Clicks == 0 {
+		return dialText(r)
+	}
+	return dialText(r) + " than the garment"
+}
+
+// Needles names columns one by one; columns side by side stand together.
+func Needles(cols []int, stitches int) string {
+	var b strings.Builder
+	for i, c := range cols {
+		switch {
+		case i == 0:
+		case c == cols[i-1]+1 || c == cols[i-1]-1:
+			b.WriteString(" ")
+		default:
+			b.WriteString(", ")
+		}
+		b.WriteString(engine.NeedleName(c, stitches))
+	}
+	return b.String()
+}
+
+// Metres is a length of yarn in the knitter's unit.
+func (v Voice) Metres(m float64) string { return v.metres(m) }
+
+// Trim is a figure with at most so many decimals and no idle zeros.
+func Trim(x float64, decimals int) string { return trim(x, decimals) }

@@ -1,0 +1,233 @@
+package dialog
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/dialog/answer"
+	"foldrow/engine"
+)
+
+// stepReply shows what is to be done now: the step she is at, or the part of
+// it that is next. A note goes before it. An empty line while making comes
+// here too and only repeats, so that a stray key counts no row.
+func (c *turn) stepReply(note string) (State, Reply) {
+	c.about = &c.s.Said
+	w := c.standing(c.kept())
+	if w.m.Over {
+		return c.s, c.reply("step", c.overText(w))
+	}
+	return c.s, c.reply("step", c.stepText(w, note))
+}
+
+// stepText is at most eight lines of 60 columns: a title, what to do with
+// needles or rows, how to know that it is right, a caution at the beginning.
+func (c *turn) stepText(w where, note string) string {
+	v, card := c.voice(), w.card()
+	_, i := w.part()
+	first, last := i == 0, i == len(w.parts())-1
+	text, right, care := "", "", ""
+	if first {
+		text, care = v.Line(card.Text, w.p), card.Section("care")
+	}
+	if last || card.Fields["needles"] == "latch" || card.Fields["needles"] == "hem" {
+		right = "Right: " + lower(v.Line(card.Section("right"), w.p))
+	}
+	if care != "" {
+		care = "Caution: " + lower(care)
+	}
+	end := ""
+	if w.at == len(w.order)-1 {
+		end = "The last step; then say what the band measures."
+	}
+	return answer.Screen(w.title(), note, w.doNow(), text, right, care, end)
+}
+
+func lower(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToLower(s[:1]) + s[1:]
+}
+
+// title is the step with its number, and the row where rows are counted.
+func (w where) title() string {
+	t := fmt.Sprintf("%d of %d. %s", w.at+1, len(w.order), w.card().Fields["title"])
+	if w.card().Fields["rows"] != "" {
+		t += fmt.Sprintf(": row %d of %d", w.m.Row+1, w.p.TotalRows)
+	}
+	return t
+}
+
+// doNow is the line with the rows or the needles of this part; "" for a step
+// that has none.
+func (w where) doNow() string {
+	s, i := w.part()
+	n := w.p.BandStitches
+	if w.card().Fields["rows"] != "" {
+		return answer.KnitRows(w.p.Tension(), w.m.Row, w.rowsOf(w.at).from+s.to)
+	}
+	from := max(s.from, w.done())
+	switch w.card().Fields["needles"] {
+	case "rehang":
+		return w.hangNow(from, s.to)
+	case "latch":
+		text := "Columns " + columnSpan(from+1, s.to, len(w.along())) + answer.Needles(w.along()[from:s.to], n) + "."
+		if w.m.Done == 0 {
+			text += " " + wayText(w.m.Way)
+		}
+		return text
+	case "hem":
+		cols := w.along()
+		switch {
+		case len(cols) == 0:
+			return ""
+		case i == 0 && w.m.Done == 0 && len(cols) > 3:
+			return "The ends, then the middle: " + answer.Needles(cols[:3], n) + "."
+		}
+		return "Bumps " + columnSpan(from+1, s.to, len(cols)) + answer.Needles(cols[from:s.to], n) + "."
+	case "sew":
+		if w.m.Column != "" {
+			return "Sewn up to " + w.m.Column + "; go on from there."
+		}
+	}
+	return ""
+}
+
+func columnSpan(from, to, all int) string {
+	if from == to {
+		return fmt.Sprintf("%d of %d: ", from, all)
+	}
+	return fmt.Sprintf("%d to %d of %d: ", from, to, all)
+}
+
+func wayText(way string) string {
+	switch way {
+	case fromRight:
+		return "From the right."
+	case fromCentre:
+		return "From the centre, right half first."
+	}
+	return "From the left (or say *from the centre*)."
+}
+
+// hangNow names the needles to hang and those of them that carry two.
+func (w where) hangNow(from, to int) string {
+	n := w.p.BandStitches
+	text := "Hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
+	switch {
+	case w.p.YokeDecreases > n:
+		return text + fmt.Sprintf(", in %d stages: no needle takes more than two.", w.p.Stages)
+	case w.p.Rehang == nil, w.p.YokeDecreases == 0:
+		return text + ", one stitch on each."
+	}
+	var here []int
+	for _, c := range w.named() {
+		if c >= from && c < to {
+			here = append(here, c)
+		}
+	}
+	many, few := "two", "one"
+	if 2*w.p.YokeDecreases <= n {
+		many, few = "one", "two"
+	}
+	if len(here) == 0 {
+		return text + ", " + many + " on each."
+	}
+	return text + ": " + few + " on " + answer.Needles(here, n) + "; " + many + " on the others."
+}
+
+// whereReply tells where she is, what is done and what is left, then the part
+// that is next.
+func (c *turn) whereReply(w where) (State, Reply) {
+	if w.m.Over {
+		return c.s, c.reply("step", c.overText(w))
+	}
+	note := ""
+	switch left := w.p.TotalRows - w.m.Row; {
+	case w.card().Fields["rows"] != "":
+		note = fmt.Sprintf("%s knitted, %d to go.", title(answer.Count(w.m.Row, "row", "rows")), left)
+	case w.m.Done > 0:
+		note = fmt.Sprintf("Done up to %s: %d of %d.", w.m.Column, w.m.Done, len(w.along()))
+	default:
+		if rest := len(w.order) - 1 - w.at; rest > 0 {
+			note = fmt.Sprintf("After this: %s.", answer.Count(rest, "more step", "more steps"))
+		}
+	}
+	c.about = &c.s.Said
+	return c.s, c.reply("step", c.stepText(w, note))
+}
+
+// spoilsReply tells what goes wrong at this step, with its cautions in full
+// and where to read on.
+func (c *turn) spoilsReply(w where) (State, Reply) {
+	card := w.card()
+	text := "**" + w.title() + "**\n\nWhat spoils it: " + card.Section("spoils") + c.cautionText(card)
+	var more []string
+	for _, id := range card.List("howto") {
+		if h, ok := c.book.Card("howto", id); ok {
+			more = append(more, "*"+lower(h.Fields["title"])+"*")
+		}
+	}
+	if len(more) > 0 {
+		text += "\n\nAsk about: " + strings.Join(more, ", ") + "."
+	}
+	return c.s, c.reply("step", text)
+}
+
+// overText is said when the last step is done: what comes next.
+func (c *turn) overText(w where) string {
+	next := "the two ends are closed, so the pullover is ready to wear"
+	if w.p.In.Garment == engine.Cardigan {
+		next = "the front bands come next, if they are not on yet; ask *how do I pick up the front bands*"
+	}
+	return "**The neckband is done.** " + title(next) + ". Rest it a day, measure it, and say what came out, for the next one: *the band measures 40 cm*, *it came out 3 cm deep*."
+}
+
+// stepTitle is the title of a step.
+func (t *Talk) stepTitle(id string) string {
+	if card, ok := t.book.Card("steps", id); ok {
+		return card.Fields["title"]
+	}
+	return id
+}
+
+// whereText is where she stands, in one sentence; "" away from the machine.
+func (c *turn) whereText() string {
+	p := c.kept()
+	if !c.s.Making.On || p.BandStitches == 0 || p.LayerRows == 0 {
+		return ""
+	}
+	w := c.standing(p)
+	switch {
+	case w.m.Over:
+		return "all steps are done."
+	case w.card().Fields["rows"] != "":
+		row := p.Tension()[w.m.Row]
+		return fmt.Sprintf("%s, row %d of %d at %s.", lower(w.card().Fields["title"]), row.Row, p.TotalRows, answer.DialNow(row))
+	case w.m.Column != "":
+		return fmt.Sprintf("%s, done up to %s.", lower(w.card().Fields["title"]), w.m.Column)
+	}
+	return lower(w.card().Fields["title"]) + "."
+}
+
+// doneSoFar is what is already made of the band, for a what-if that has just
+// been found possible.
+func (c *turn) doneSoFar() string {
+	w := c.standing(c.kept())
+	if first, _ := w.rowSteps(); w.at < first {
+		return "Nothing of the band is knitted yet, so all of this is still open."
+	}
+	text := fmt.Sprintf("So far %s of %d %s knitted", answer.Count(w.m.Row, "row", "rows"), w.p.TotalRows, isAre(w.m.Row))
+	if w.m.Done > 0 {
+		text += fmt.Sprintf(", and done up to %s in this step", w.m.Column)
+	}
+	return text + "; this touches only what is still to come."
+}
+
+func isAre(n int) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
+}
