@@ -80,10 +80,11 @@ func (c *turn) onShake() (State, Reply) {
 		return c.swatch()
 	}
 	k := engine.StitchGauge
-	for _, x := range c.m.Keys {
-		if engine.IsNumber(x) {
+	for i := len(c.m.Keys) - 1; i >= 0; i-- {
+		// "how sensitive is the neck to the gauge": what may be out is the
+		// measured thing, not what comes of it
+		if x := c.m.Keys[i]; engine.IsNumber(x) && (k == engine.StitchGauge && !hasKey(c.m.Keys, k) || x == engine.RowGauge || x == engine.StitchGauge) {
 			k = x
-			break
 		}
 	}
 	p := c.plan()

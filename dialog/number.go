@@ -19,7 +19,7 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.withValues()
 	}
 	var lines []string
-	for _, k := range withCompanions(c.m.Keys, c.m.Part) {
+	for _, k := range withCompanions(c.m.Keys, c.partAsked()) {
 		if s, ok := c.one(p, k); ok {
 			lines = append(lines, s)
 			c.s.Topic = k
@@ -31,6 +31,15 @@ func (c *turn) onNumber() (State, Reply) {
 	return c.s, c.reply("number", strings.Join(lines, "\n\n"))
 }
 
+// partAsked is which part of a list is asked about: "first", "last", "nth",
+// "row", or "needle" for one named needle.
+func (c *turn) partAsked() string {
+	if c.m.Needle != "" {
+		return "needle"
+	}
+	return c.m.Part
+}
+
 // withCompanions adds what is asked in the same breath: the ends of a range,
 // the other end of the bed, the count of a list.
 func withCompanions(keys []engine.Key, part string) []engine.Key {
@@ -38,6 +47,9 @@ func withCompanions(keys []engine.Key, part string) []engine.Key {
 	pair := map[engine.Key]engine.Key{
 		engine.BandYarnLow: engine.BandYarnHigh, engine.BandYarnHigh: engine.BandYarnLow,
 		engine.RibColumns: engine.ColumnCount, engine.HemNeedles: engine.HemCount, engine.FoldClicks: engine.Tension,
+	}
+	if part == "needle" {
+		return out
 	}
 	if part == "" {
 		pair[engine.LeftNeedle], pair[engine.RightNeedle] = engine.RightNeedle, engine.LeftNeedle

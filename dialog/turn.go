@@ -161,6 +161,10 @@ func (c *turn) onNothing() (State, Reply) {
 	case c.s.Making.On && q == "":
 		return c.stepReply("")
 	}
+	if c.m.Topic == "default" {
+		c.m.Topic = "usual"
+		return c.onMeasure()
+	}
 	return c.s, c.reply("show", "Nothing was typed.")
 }
 

@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -55,6 +56,9 @@ func (c *turn) whyKeys(p engine.Plan) []engine.Key {
 		}
 		return c.bearing(p, c.candidates())
 	}
+	if c.m.Needle != "" {
+		return c.needleKeys(p)
+	}
 	switch {
 	case len(c.m.Keys) > 0:
 		return c.m.Keys[:1]
@@ -64,6 +68,26 @@ func (c *turn) whyKeys(p engine.Plan) []engine.Key {
 		return []engine.Key{c.s.Topic}
 	case p.BandStitches > 0:
 		return []engine.Key{engine.BandStitches}
+	}
+	return nil
+}
+
+// needleKeys is what a needle is in the plan: an end, a latched one, one of
+// the hem, one that carries two.
+func (c *turn) needleKeys(p engine.Plan) []engine.Key {
+	n := p.BandStitches
+	at, ok := engine.NeedleColumn(c.m.Needle, n)
+	switch {
+	case !ok:
+		return nil
+	case at == 0:
+		return []engine.Key{engine.LeftNeedle}
+	case at == n-1:
+		return []engine.Key{engine.RightNeedle}
+	case slices.Contains(p.RibColumns, at):
+		return []engine.Key{engine.RibColumns}
+	case slices.Contains(p.HemColumns, at):
+		return []engine.Key{engine.HemNeedles}
 	}
 	return nil
 }

@@ -150,7 +150,13 @@ func (v Voice) Compare(sides []Side) string {
 		}
 	}
 	text := strings.Join(rows, "\n")
+	if len(rows) == 2 {
+		text = "No number of the plan differs between them."
+	}
 	for _, s := range sides {
+		for _, w := range newCautions(v.Cautions(sides[0].Plan), v.Cautions(s.Plan)) {
+			text += "\n\n**" + s.Name + ":** " + w
+		}
 		if s.Good != "" {
 			text += "\n\n**" + s.Name + ":** " + s.Good + "."
 		}

@@ -143,6 +143,14 @@ func (r *reading) why() (Meaning, bool) {
 		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
 	}
 	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
+	if r.l.has("tighter", "graded", "grading", "grade") && len(r.l.quantities()) == 0 {
+		m.Keys = append([]engine.Key{engine.Tension}, m.Keys...)
+	}
+	for _, t := range r.l.tokens {
+		if t.needle != "" {
+			m.Needle = t.needle
+		}
+	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
@@ -173,6 +181,14 @@ func (r *reading) shake() (Meaning, bool) {
 		keys = r.results()
 	}
 	m := Meaning{Kind: Shake, Keys: keys}
+	for i, t := range r.l.tokens[:max(0, len(r.l.tokens)-1)] {
+		if next := r.l.tokens[i+1].stem; (t.text == "a" || t.text == "one") && (next == "stitch" || next == "row" || next == "click") {
+			m.Figure, m.HasFig, m.FigUnit = engine.Int(1), true, map[string]quantity.Unit{"stitch": "st", "row": "row", "click": "click"}[next]
+			if next == "row" {
+				m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+			}
+		}
+	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
@@ -258,6 +274,9 @@ func (r *reading) compare() (Meaning, bool) {
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
+	if n, is := r.stitchesSupposed(); ok && is && len(r.b.sets) == 0 {
+		return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
+	}
 	if !ok || len(r.b.sets) == 0 || r.ctx.Open != "" && r.ctx.Open != "keep" && !r.l.has("if", "suppos") && !r.l.question && !r.strongWhatIf(cue) {
 		return Meaning{}, false
 	}
@@ -265,6 +284,18 @@ func (r *reading) whatIf() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.setsMeaning(WhatIf), true
+}
+
+// stitchesSupposed: "what if I cast on 111" supposes a count, which is a
+// result: it is answered backwards.
+func (r *reading) stitchesSupposed() (engine.Num, bool) {
+	qs := r.l.quantities()
+	if len(qs) != 1 {
+		return engine.Num{}, false
+	}
+	q := r.l.tokens[qs[0]].q
+	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && r.l.has("cast", "stitch", "hang")
+	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(20)) > 0
 }
 
 func (r *reading) strongWhatIf(c cueHit) bool {
@@ -293,8 +324,8 @@ func (r *reading) backwards() (Meaning, bool) {
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
 	}
-	if len(m.Sets) == 1 && m.Sets[0].Key == engine.Neck && m.Sets[0].Bare && !r.asks() && !within(m.Sets[0].Value, r.x.spans[engine.Neck].Possible) {
-		m.Sets = nil // "neck from 101": the 101 are stitches
+	if len(m.Sets) == 1 && m.Sets[0].Bare && (m.Sets[0].Key == engine.Neck || m.Sets[0].Key == engine.StitchGauge) && !within(m.Sets[0].Value, r.x.spans[m.Sets[0].Key].Possible) {
+		m.Sets = nil // "neck from 101", "what gauge gives 101": the 101 are stitches
 	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
@@ -380,6 +411,8 @@ func (r *reading) extreme() string {
 	switch {
 	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row") && r.l.has("most", "max", "maximum"):
 		return "deepest"
+	case r.l.has("deep", "deeper") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
+		return "deepest"
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"
 	case r.l.has("loosest", "tightest") && r.l.has("gaug", "stitch", "swatch"):
@@ -408,7 +441,7 @@ func (r *reading) number() (Meaning, bool) {
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
-	if r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
+	if r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
 		return Meaning{}, false
 	}
 	keys = r.outcome(keys)

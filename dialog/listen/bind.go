@@ -36,6 +36,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.named()
 	b.others()
 	b.byUnit()
+	b.others()
 	b.order()
 	b.twice()
 	return b
@@ -109,8 +110,9 @@ func (b *binder) notOurs() {
 }
 
 // addFixed sets k to a value that a phrasing holds ("every other bump").
-func (b *binder) addFixed(k engine.Key, v engine.Num, i int) {
-	b.sets, b.at = append(b.sets, Set{Key: k, Value: v, Near: 1}), append(b.at, i)
+func (b *binder) addFixed(s setting, i int) {
+	set := Set{Key: s.key, Value: s.fixed, Near: 1, Relative: s.times, Times: s.times}
+	b.sets, b.at = append(b.sets, set), append(b.at, i)
 }
 
 // takeBack marks quantities that the line itself takes back: "16, no, 17",
@@ -192,7 +194,7 @@ func (b *binder) phrasings() {
 			continue
 		}
 		if m.s.isFix {
-			b.addFixed(m.s.key, m.s.fixed, m.h.from)
+			b.addFixed(m.s, m.h.from)
 		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
 			b.add(m.s.key, i, 1)
 			b.useWords(m.h)
@@ -539,7 +541,10 @@ func (b *binder) others() {
 	qs := b.l.quantities()
 	for n := 1; n < len(qs); n++ {
 		i, j := qs[n-1], qs[n]
-		if b.used[j] || b.dropped[j] || !b.used[i] || !b.choiceBetween(i, j) {
+		if b.used[j] && !b.used[i] && !b.dropped[i] && b.l.tokens[i].q.Unit == "" && b.choiceBetween(i, j) {
+			i, j = j, i // "100 and 140 needles": the unit stands at the last
+		}
+		if b.used[j] || b.dropped[j] || !b.used[i] || i < j && !b.choiceBetween(i, j) {
 			continue
 		}
 		for s, at := range b.at {

@@ -46,6 +46,7 @@ type setting struct {
 	key   engine.Key
 	fixed engine.Num
 	isFix bool
+	times bool // fixed multiplies what stands
 }
 
 // name is a phrase that names something.
@@ -126,7 +127,8 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 			left, right, _ := strings.Cut(text, "=")
 			x.offer(left)
 			p, err := compile(left)
-			v, ok := engine.ParseNum(strings.TrimSpace(right))
+			right, times := strings.CutPrefix(strings.TrimSpace(right), "*")
+			v, ok := engine.ParseNum(right)
 			switch {
 			case err != nil:
 				return err
@@ -136,7 +138,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 			if c.Fields["key"] == string(engine.KeyGarment) {
 				continue
 			}
-			x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"]), fixed: v, isFix: true})
+			x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"]), fixed: v, isFix: true, times: times})
 			x.learn(p, true)
 		}
 	}

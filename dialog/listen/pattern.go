@@ -260,7 +260,7 @@ func (e elem) here(l *Line, i int) (int, bool) {
 			return len(alt), true
 		}
 		// "one click" is one token; where a phrasing has the bare word it stands for that
-		if q := l.tokens[i].q; q != nil && q.Words && len(alt) == 1 && alt[0] == unitStem(q.Unit) && q.Value.Equal(engine.Int(1)) {
+		if q := l.tokens[i].q; q != nil && len(alt) == 1 && alt[0] == unitStem(q.Unit) && q.Value.Equal(engine.Int(1)) {
 			return 1, true
 		}
 	}

@@ -103,7 +103,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
-		r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
+		r.theDefault, r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.calibrate, r.measure, r.shake, r.compare,
 		r.refused, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
 		r.trouble, r.values, r.help, r.outside,
 	} {
@@ -232,7 +232,7 @@ func (r *reading) notebook() (Meaning, bool) {
 	if !ok || len(r.b.sets) > 0 && !named || c.topic == "list" && r.namesResult() {
 		return Meaning{}, false
 	}
-	if c.topic == "open" && r.ctx.Open == "garment" && len(r.b.sets) > 0 {
+	if c.topic == "open" && len(r.b.sets) > 0 && (r.ctx.Open == "garment" || r.b.sure() && !r.l.has("project", "notebook", "call", "name", "new")) {
 		return Meaning{}, false
 	}
 	if s, ok := r.cues[Show]; ok && s.weight >= c.weight {
@@ -303,6 +303,14 @@ func (r *reading) help() (Meaning, bool) {
 		return Meaning{Kind: Help}, true
 	}
 	return Meaning{}, false
+}
+
+// theDefault: "the usual" takes the shown default, as Enter alone does.
+func (r *reading) theDefault() (Meaning, bool) {
+	if !r.cue("default") || r.ctx.Open == "" || r.ctx.Open == "keep" || len(r.b.sets) > 0 || r.l.question {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Nothing, Topic: "default"}, true
 }
 
 // beyond: a subject named that is plainly not ours, before its words can be

@@ -52,6 +52,8 @@ func irregular(w string) (string, bool) {
 	switch w {
 	case "quite":
 		return "quite", true
+	case "halves":
+		return "half", true
 	case "hung":
 		return "hang", true
 	case "sewn", "sewed", "sewing":

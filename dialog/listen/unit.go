@@ -149,6 +149,9 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 			return s, false
 		}
 	}
+	if i+1 < len(toks) && (toks[i+1].text == "off" || toks[i+1].text == "from" || toks[i+1].text == "away") && b.l.has("take", "cut", "knock", "shave", "subtract", "remov") {
+		return -1, false
+	}
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
 		if toks[j].q != nil {
 			break
