@@ -1,0 +1,187 @@
+package dialog
+
+import (
+	"fmt"
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+	"strings"
+)
+
+// onBackwards answers a question that brings its own value, which serves this
+// answer only.
+func (c *turn) onBackwards() (State, Reply) {
+	switch c.m.Topic {
+	case "deepest":
+		return c.deepest()
+	case "longest":
+		return c.longest()
+	case "gauge":
+		return c.gaugeSpan()
+	}
+	var plain []listen.Set
+	stitches := 0
+	for _, s := range c.m.Sets {
+		if s.Key == engine.BandStitches {
+			stitches = s.Value.Floor()
+			continue
+		}
+		plain = append(plain, s)
+	}
+	a := c.apply(c.base(), plain)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	if stitches > 0 {
+		if next, r, ok := c.fromStitches(a.in, stitches); ok {
+			return next, r
+		}
+	}
+	return c.forValues(a)
+}
+
+// fromStitches: the neck, or the gauge, that so many stitches give.
+func (c *turn) fromStitches(in engine.Inputs, n int) (State, Reply, bool) {
+	full := c.filled(in)
+	down, up, closes := engine.Closing(full, n)
+	note := ""
+	if !closes && full.Rib.IsSet() {
+		note = fmt.Sprintf(" %d does not close a %s rib; %d and %d do.", n, full.Rib, down, up)
+	}
+	if hasKey(c.m.Keys, engine.StitchGauge) {
+		g, ok := engine.GaugeFor(full, n)
+		if !ok {
+			return c.s, Reply{}, false
+		}
+		c.answer(engine.StitchGauge, round4(g.Float()))
+		return c.s, c.reply("backwards", fmt.Sprintf("%d stitches make your neck at **%s**.%s", n, c.voice().Figure(engine.StitchGauge, g.Float()), note)), true
+	}
+	neck, ok := engine.NeckOf(full, n)
+	if !ok {
+		return c.s, Reply{}, false
+	}
+	c.answer(engine.NeckResult, round4(neck.Float()))
+	return c.s, c.reply("backwards", fmt.Sprintf("%d stitches give a neck of **%s**.%s", n, c.voice().Both(neck.Float()), note)), true
+}
+
+// forValues answers the asked keys from a plan with the values put in.
+func (c *turn) forValues(a applied) (State, Reply) {
+	p := engine.Solve(c.filled(a.in))
+	var lines []string
+	for _, k := range c.m.Keys {
+		if hasKey(a.keys, k) {
+			continue
+		}
+		if r := resultOf(k); r != "" {
+			k = r
+		}
+		v, ok := valueJSON(p, k)
+		if !ok {
+			continue
+		}
+		c.answer(k, v)
+		lines = append(lines, fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)))
+	}
+	if len(lines) == 0 {
+		for _, k := range []engine.Key{engine.BandStitches, engine.NeckResult, engine.DepthResult} {
+			if v, ok := valueJSON(p, k); ok {
+				c.answer(k, v)
+			}
+		}
+		lines = append(lines, title(c.voice().Short(p))+".")
+	}
+	var told []string
+	for _, k := range a.keys {
+		told = append(told, c.voice().Label(k)+" "+c.voice().Value(p, k))
+	}
+	text := "With " + strings.Join(told, ", ") + ": " + strings.Join(lines, " ")
+	text += c.headWords(p, a.keys)
+	if c.open(c.s) == "" {
+		text += "\n\nThe plan is not changed; say *" + strings.Join(told, ", ") + "* to set it."
+	}
+	return c.s, c.reply("backwards", text)
+}
+
+// headWords says whether the opening passes the head that was asked about.
+func (c *turn) headWords(p engine.Plan, keys []engine.Key) string {
+	if !hasKey(keys, engine.Head) {
+		return ""
+	}
+	passes, ok := p.HeadPasses()
+	switch {
+	case !ok:
+		return " A cardigan opens in front, so nothing has to pass the head."
+	case passes:
+		return " It passes."
+	}
+	need, _ := p.HeadNeeds()
+	return fmt.Sprintf(" It does not pass: %s is wanted.", c.voice().Len(need.Float()))
+}
+
+// resultOf is the result that answers a question about an input.
+func resultOf(k engine.Key) engine.Key {
+	switch k {
+	case engine.Neck, engine.NeckBody:
+		return engine.NeckResult
+	case engine.Depth:
+		return engine.DepthResult
+	case engine.DepthRows:
+		return engine.LayerRows
+	case engine.Head:
+		return engine.HeadOpening
+	}
+	return ""
+}
+
+// deepest: the deepest band that the yarn left allows.
+func (c *turn) deepest() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	in := c.filled(a.in)
+	if !in.Has(engine.YarnLength) || !in.Has(engine.YarnLeft) {
+		return c.s, c.reply("backwards", "For that I need the yarn: how many metres in 100 g, and how many grams are left. For example: *deepest band from 25 g at 350 m per 100 g*.")
+	}
+	p, ok := engine.DeepestBand(in, in.Num(engine.YarnLeft))
+	if !ok {
+		return c.s, c.reply("backwards", "That yarn is not enough for even three rows a layer, with a tenth to spare.")
+	}
+	for _, k := range []engine.Key{engine.DepthResult, engine.LayerRows} {
+		v, _ := valueJSON(p, k)
+		c.answer(k, v)
+	}
+	return c.s, c.reply("backwards", fmt.Sprintf("From %s: at most **%s a layer, %s deep**, counted at the high end of the estimate and with a tenth to spare.",
+		c.voice().Value(p, engine.YarnLeft), answer.Count(p.LayerRows, "row", "rows"), c.voice().Len(p.DepthResult.Float())))
+}
+
+// longest: the longest neck that the bed takes in one piece.
+func (c *turn) longest() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	p, ok := engine.LongestNeck(c.filled(a.in))
+	if !ok {
+		return c.s, c.reply("backwards", c.notYet([]engine.Key{engine.NeckResult}))
+	}
+	for _, k := range []engine.Key{engine.NeckResult, engine.BandStitches} {
+		v, _ := valueJSON(p, k)
+		c.answer(k, v)
+	}
+	return c.s, c.reply("backwards", fmt.Sprintf("Your %s hold at most **%d stitches, a neck of %s**.",
+		c.voice().Value(p, engine.BedNeedles), p.BandStitches, c.voice().Both(p.NeckResult.Float())))
+}
+
+// gaugeSpan: the loosest and tightest gauge for which the count still holds.
+func (c *turn) gaugeSpan() (State, Reply) {
+	in := c.filled(c.base())
+	low, high, ok := engine.GaugeSpan(in)
+	if !ok {
+		return c.s, c.reply("backwards", c.notYet([]engine.Key{engine.BandStitches}))
+	}
+	p := engine.Solve(in)
+	c.answer(engine.StitchGauge, []float64{round4(low.Float()), round4(high.Float())})
+	return c.s, c.reply("backwards", fmt.Sprintf("%d stitches stay right from **%s** to just under **%s**.", p.BandStitches,
+		c.voice().Figure(engine.StitchGauge, low.Float()), c.voice().Figure(engine.StitchGauge, high.Float())))
+}

@@ -1,0 +1,112 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// backwards: a question with a value in it, which serves that answer only.
+func (r *reading) backwards() (Meaning, bool) {
+	if !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
+	if len(m.Keys) == 0 {
+		m.Keys = r.inputs()
+	}
+	if len(m.Sets) == 1 && m.Sets[0].Bare && (m.Sets[0].Key == engine.Neck || m.Sets[0].Key == engine.StitchGauge) && !within(m.Sets[0].Value, r.x.spans[m.Sets[0].Key].Possible) {
+		m.Sets = nil // "neck from 101", "what gauge gives 101": the 101 are stitches
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if !q.After && !q.Rib {
+			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		}
+		bareCount := q.Unit == "" && q.Value.IsInt() && len(m.Sets) == 0 && len(m.Keys) > 0 && (m.Keys[0] == engine.Neck || m.Keys[0] == engine.NeckResult || m.Keys[0] == engine.StitchGauge) && engine.Int(60).Less(q.Value)
+		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
+			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
+		}
+	}
+	if r.b.problem.Code != "" || r.howToForm() {
+		return Meaning{}, false
+	}
+	extreme := r.extreme()
+	for _, s := range m.Sets {
+		m.Keys = without(m.Keys, s.Key)
+	}
+	if extreme != "" && len(m.Keys) == 0 {
+		m.Keys = []engine.Key{engine.NeckResult}
+	}
+	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 || r.onlyQualified(m) {
+		return Meaning{}, false
+	}
+	m.Topic = extreme
+	if extreme == "" && servesNumber(m.Sets) {
+		m.Kind = Number
+	}
+	return m, true
+}
+
+// onlyQualified: every value of the line is a part of what it names ("how
+// many hem needles every second bump"), so that nothing is asked from it.
+func (r *reading) onlyQualified(m Meaning) bool { return false }
+
+// bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the
+// form of one.
+func (r *reading) bareAsk() bool {
+	if len(r.l.tokens) == 0 || r.l.begin >= r.l.end {
+		return false
+	}
+	for _, m := range r.l.mentions {
+		if m.from == r.l.begin && m.to < r.l.end {
+			switch r.l.tokens[m.to].text {
+			case "for", "from", "with", "if":
+				return true
+			case "of", "at": // "depth of 16 rows", but not "depth of 3 cm"
+				i := m.to + 1
+				return i < len(r.l.tokens) && r.l.tokens[i].q != nil && !accepts(r.x.spans[m.key].Dimension, r.l.tokens[i].q)
+			}
+		}
+	}
+	return false
+}
+
+// servesNumber: the values are circumstances (a head, a yarn), not the
+// other end of the sum; the question stays a plain one.
+func servesNumber(sets []Set) bool {
+	for _, s := range sets {
+		switch s.Key {
+		case engine.Head, engine.YarnLength, engine.YarnLeft, engine.RowYarn:
+		default:
+			return false
+		}
+	}
+	return len(sets) > 0
+}
+
+// onlyOthers drops sets that the same stitches would give another meaning.
+func onlyOthers(sets []Set, q *quantity.Quantity) []Set {
+	var out []Set
+	for _, s := range sets {
+		if s.Value.Equal(q.Value) && (s.Key == engine.YokeStitches || s.Key == engine.BedNeedles || s.Key == engine.StitchGauge) {
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// extreme: the deepest, longest, loosest... that something allows.
+func (r *reading) extreme() string {
+	switch {
+	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row") && r.l.has("most", "max", "maximum"):
+		return "deepest"
+	case r.l.has("deep", "deeper") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
+		return "deepest"
+	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
+		return "longest"
+	case r.l.has("loosest", "tightest") && r.l.has("gaug", "stitch", "swatch"):
+		return "gauge"
+	}
+	return ""
+}

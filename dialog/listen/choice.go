@@ -1,0 +1,92 @@
+package listen
+
+import "foldrow/engine"
+
+// choices binds ribs and garments, which are words rather than numbers.
+func (b *binder) choices() {
+	gaugeLine := false
+	for _, t := range b.l.tokens {
+		gaugeLine = gaugeLine || t.q != nil && (t.q.Unit == "st" || t.q.Over.Sign() > 0)
+	}
+	for _, m := range b.l.mentions {
+		spelt := b.l.tokens[m.from].q == nil
+		switch {
+		case m.rib.IsSet():
+			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
+				continue
+			}
+			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "the") {
+				continue // "my stockinette is curling" tells of the fabric
+			}
+			if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
+				continue
+			}
+			b.used[m.from] = true
+			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}), append(b.at, m.from)
+		case m.garment != "":
+			if m.from > 0 && (b.l.tokens[m.from-1].text == "no" || b.l.tokens[m.from-1].text == "sorry") {
+				b.dropGarment()
+			}
+			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
+				continue
+			}
+			if b.ctx.Open == "garment" || b.meansGarment(m) {
+				b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: m.garment, Near: 1}), append(b.at, m.from)
+			}
+		}
+	}
+}
+
+// ribWords reads "two knit, one purl".
+func (b *binder) ribWords() {
+	var knit, purl int
+	var at []int
+	for i, t := range b.l.tokens {
+		if t.q == nil || t.q.Unit != "" && t.q.Unit != "st" || !t.q.Value.IsInt() {
+			continue
+		}
+		switch b.columnKind(i) {
+		case "knit":
+			knit, at = t.q.Value.Floor(), append(at, i)
+		case "purl":
+			purl, at = t.q.Value.Floor(), append(at, i)
+		}
+	}
+	if knit < 1 || purl < 1 || b.has(engine.KeyRib) {
+		return
+	}
+	for _, i := range at {
+		b.used[i] = true
+	}
+	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at[0])
+}
+
+// columnKind tells whether the number at token i counts knit or purl columns:
+// "two knit, one purl" as well as "knit 2 purl 2".
+func (b *binder) columnKind(i int) string {
+	for _, j := range []int{i + 1, i - 1} {
+		if j < 0 || j >= len(b.l.tokens) || j > i && b.l.tokens[j].stop {
+			continue
+		}
+		if s := b.l.tokens[j].stem; s == "knit" || s == "purl" {
+			if j == i+1 && i > 0 && (b.l.tokens[i-1].stem == "knit" || b.l.tokens[i-1].stem == "purl") {
+				continue // "knit 2 purl 2": the word before belongs to the number
+			}
+			return s
+		}
+	}
+	return ""
+}
+
+// meansGarment tells "it is a pullover" from "the neck of my cardigan".
+func (b *binder) meansGarment(m mention) bool {
+	for i := m.from - 1; i >= 0 && i >= m.from-3; i-- {
+		switch b.l.tokens[i].stem {
+		case "be", "make", "a", "for", "an", "if", "about", "as", "into", "to":
+			return b.l.tokens[i].text != "to" || b.l.has("change", "switch", "turn")
+		case "my", "the", "this":
+			return false
+		}
+	}
+	return m.from == b.l.begin
+}

@@ -1,0 +1,122 @@
+package listen
+
+import "foldrow/engine"
+
+func (r *reading) keepOrDrop() (Meaning, bool) {
+	if len(r.b.sets) > 0 {
+		return Meaning{}, false
+	}
+	drop, dropped := r.cues[Drop]
+	keep, kept := r.cues[Keep]
+	switch {
+	case dropped && (!kept || drop.weight >= keep.weight) && (r.ctx.Open == "keep" || r.l.words() <= 5 && !r.asks()):
+		if r.ctx.Open != "keep" && r.cue(Trouble) {
+			return Meaning{}, false
+		}
+		return Meaning{Kind: Drop}, true
+	case kept && (r.ctx.Open == "keep" || r.l.words() <= 4):
+		return Meaning{Kind: Keep}, true
+	}
+	return Meaning{}, false
+}
+
+// openChoice takes a word that answers the open question before anything
+// else can claim it ("open at the front").
+func (r *reading) openChoice() (Meaning, bool) {
+	if r.ctx.Open != "garment" || r.asks() || r.cue(WhatIf) {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key == engine.KeyGarment && r.b.problem.Code == "" {
+			return r.setsMeaning(Values), true
+		}
+	}
+	return Meaning{}, false
+}
+
+func (r *reading) undo() (Meaning, bool) {
+	if c, ok := r.cues[Undo]; ok && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
+		m := Meaning{Kind: Undo, Count: 1}
+		for _, i := range r.l.quantities() {
+			if q := r.l.tokens[i].q; q.Unit == "" && q.Value.IsInt() && q.Value.Sign() > 0 {
+				m.Count = q.Value.Floor()
+			}
+		}
+		if r.l.has("twice") {
+			m.Count = 2
+		}
+		return m, true
+	}
+	return Meaning{}, false
+}
+
+// refused: a number that cannot be taken where it was named or asked for.
+func (r *reading) refused() (Meaning, bool) {
+	p := r.b.problem
+	if p.Code == "" || p.Key == "" || r.cue(Why) || p.Code == "two-values" && (r.cue(Compare) || r.asks()) {
+		return Meaning{}, false
+	}
+	return r.unclear(), true
+}
+
+// helpFirst takes the wordier ways to ask for help before a card can.
+func (r *reading) helpFirst() (Meaning, bool) {
+	if r.cues[Help].weight < 4 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Help}, true
+}
+
+func (r *reading) help() (Meaning, bool) {
+	if r.cue(Help) {
+		return Meaning{Kind: Help}, true
+	}
+	return Meaning{}, false
+}
+
+// theDefault: "the usual" takes the shown default, as Enter alone does.
+func (r *reading) theDefault() (Meaning, bool) {
+	if !r.cue("default") || r.ctx.Open == "" || r.ctx.Open == "keep" || len(r.b.sets) > 0 || r.l.question {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Nothing, Topic: "default"}, true
+}
+
+// beyond: a subject named that is plainly not ours, before its words can be
+// taken for something else ("a good film to watch while I knit").
+func (r *reading) beyond() (Meaning, bool) {
+	named := len(r.inputs()) > 0 || len(r.results()) > 0
+	if !r.cue(Outside) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
+		return Meaning{}, false
+	}
+	h, _ := r.x.howto.best(r.l)
+	t, _ := r.x.trouble.best(r.l)
+	if h.cover >= 0.7 && h.mass > 2.5 || t.cover >= 0.7 && t.mass > 2.5 || !r.asks() && r.l.words() < 2 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Outside}, true
+}
+
+// outside: a subject that is not ours, or a question with no word of the
+// craft in it.
+func (r *reading) outside() (Meaning, bool) {
+	craft := 0
+	words := 0
+	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
+		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) {
+			craft++
+		}
+		if t.q == nil {
+			words++
+		}
+	}
+	if r.cue(Outside) && craft <= words/2 && words > 1 || r.asks() && words >= 3 && craft == 0 && !r.pronounOnly() {
+		return Meaning{Kind: Outside}, true
+	}
+	return Meaning{}, false
+}
+
+// pronounOnly: "can it be a bit different" is about the plan, only not clear.
+func (r *reading) pronounOnly() bool {
+	return r.l.has("it", "this", "that", "them", "one", "bit", "same", "other", "thing") && !r.cue(Outside)
+}

@@ -1,0 +1,98 @@
+package listen
+
+import "foldrow/engine"
+
+// measure: how to measure, what is usual, why it is asked, "I don't know".
+func (r *reading) measure() (Meaning, bool) {
+	c, ok := r.cues[Measure]
+	open := r.ctx.Open != "" && r.ctx.Open != "keep"
+	keys := r.inputs()
+	if !ok && r.asks() && len(r.b.sets) == 0 && r.asksMeasure(open, keys) {
+		return Meaning{Kind: Measure, Topic: r.measureTopic(keys), Keys: keys}, true
+	}
+	if !ok {
+		return Meaning{}, false
+	}
+	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+		return Meaning{}, false
+	}
+	if c.topic == "how" && len(keys) == 0 {
+		keys = r.byQuantity()
+	}
+	if !open && len(keys) == 0 {
+		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
+			return Meaning{}, false
+		}
+	}
+	if w, ok := r.cues[Why]; ok && c.topic != "why-asked" && w.weight > c.weight {
+		return Meaning{}, false
+	}
+	if c.topic == "how" && r.howToIsSurer(c) || c.topic == "usual" && r.cue(Compare) && len(r.alternatives()) > 1 {
+		return Meaning{}, false
+	}
+	if c.topic == "dont-know" && r.troubleSure() {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Measure, Topic: c.topic, Keys: keys}, true
+}
+
+// byQuantity is the thing that "what one click does" and "the yarn of one
+// row" are about.
+func (r *reading) byQuantity() []engine.Key {
+	for _, i := range r.l.quantities() {
+		switch q := r.l.tokens[i].q; {
+		case q.Unit == "click":
+			return []engine.Key{engine.ClickEffect}
+		case q.Unit == "row" && r.l.has("yarn", "wool"):
+			return []engine.Key{engine.RowYarn}
+		}
+	}
+	return nil
+}
+
+// asksMeasure: a question about the open question, or about whose head or
+// neck it is, without one of the usual phrasings.
+func (r *reading) asksMeasure(open bool, keys []engine.Key) bool {
+	if r.wearer() && (contains(keys, engine.Head) || contains(keys, engine.Neck) || contains(keys, engine.NeckBody)) && !r.l.has("fit", "pass", "over", "through") {
+		return true
+	}
+	if !open || r.cue(WhatIf) && r.l.has("if") || len(r.alternatives()) > 1 {
+		return false
+	}
+	for _, k := range keys {
+		if openOf(k) == r.ctx.Open {
+			return true
+		}
+	}
+	return r.l.has("measur", "tap", "swatch", "usual", "normal", "normally", "usually") || r.wearer() ||
+		r.pronounOnly() && len(r.results()) == 0 && len(r.l.quantities()) == 0
+}
+
+func (r *reading) measureTopic(keys []engine.Key) string {
+	if r.wearer() || r.l.has("usual", "normal", "normally", "usually", "typical") {
+		return "usual"
+	}
+	return "how"
+}
+
+// wearer: the line says whose body it is about.
+func (r *reading) wearer() bool {
+	return r.l.has("year", "month", "baby", "toddler", "newborn", "man", "woman", "men", "women", "girl", "boy", "adult", "child", "children", "kid") ||
+		r.l.has("siz") && len(r.l.quantities()) > 0
+}
+
+// howToIsSurer: "how do I measure a swatch" has a card of its own; but with a
+// measuring question open, or a key named, the measuring help comes first.
+func (r *reading) howToIsSurer(c cueHit) bool {
+	f, _ := r.x.howto.best(r.l)
+	if len(r.inputs()) > 0 && r.l.has("measur", "tap", "girth") {
+		return false
+	}
+	if r.ctx.Open == "gauge" && r.l.has("swatch", "piec") {
+		return false
+	}
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && c.weight >= 3 && len(r.inputs()) > 0 {
+		return false
+	}
+	return f.cover >= 0.75 && f.mass > 2.5 && !r.l.has("measur")
+}

@@ -1,0 +1,161 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+	"foldrow/rules"
+	"sort"
+	"strings"
+)
+
+// named binds each remaining quantity to the nearest name that can take it.
+func (b *binder) named() {
+	type pairing struct{ q, m, cost int }
+	free := b.free()
+	var all []pairing
+	for _, i := range free {
+		for mi, m := range b.l.mentions {
+			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[m.key].Dimension) {
+				continue // "the head of one baby"
+			}
+			if m.key == "" || m.result || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
+				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
+				continue
+			}
+			all = append(all, pairing{i, mi, b.cost(i, m)})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].cost < all[j].cost })
+	taken := map[int]bool{}
+	for _, p := range all {
+		if b.used[p.q] || taken[p.m] || p.cost > 60 {
+			continue
+		}
+		m := b.l.mentions[p.m]
+		if b.has(m.key) && !b.twiceAllowed(m.key) {
+			continue
+		}
+		taken[p.m] = true
+		if m.key == engine.DepthRows && b.ctx.Open == "gauge" {
+			m.key = engine.RowGauge
+		}
+		b.add(m.key, p.q, p.cost/4+1)
+	}
+}
+
+// others binds the further choices of a list to the key of the first: "neck
+// 41 or 42", "compare 3, 3.5 and 4 cm".
+func (b *binder) others() {
+	qs := b.l.quantities()
+	for n := 1; n < len(qs); n++ {
+		i, j := qs[n-1], qs[n]
+		if b.used[j] && !b.used[i] && !b.dropped[i] && b.l.tokens[i].q.Unit == "" && b.choiceBetween(i, j) {
+			i, j = j, i // "100 and 140 needles": the unit stands at the last
+		}
+		if b.used[j] || b.dropped[j] || !b.used[i] || i < j && !b.choiceBetween(i, j) {
+			continue
+		}
+		for s, at := range b.at {
+			if at == i && accepts(b.x.spans[b.sets[s].Key].Dimension, b.l.tokens[j].q) {
+				b.add(b.sets[s].Key, j, b.sets[s].Near)
+				break
+			}
+		}
+	}
+}
+
+// choiceBetween: only "or" and its kin stand between two numbers, or a comma
+// where choices are compared.
+func (b *binder) choiceBetween(i, j int) bool {
+	if j == i+1 {
+		return b.asked && b.l.tokens[j].stop
+	}
+	if j > i+3 {
+		return false
+	}
+	switch b.l.tokens[i+1].text {
+	case "or", "vs", "versus", "against":
+		return true
+	case "and":
+		return b.l.has("compar", "between", "differenc")
+	}
+	return false
+}
+
+// measureOf: a lone "one" is no measure.
+func measureOf(d rules.Dimension) bool {
+	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge
+}
+
+// twiceAllowed: a key may be given two values where they are choices to
+// compare.
+func (b *binder) twiceAllowed(engine.Key) bool {
+	return b.l.has("or", "vs", "versus", "against", "and")
+}
+
+// cost is how far the name m stands from the quantity at i; a stop or another
+// quantity between them counts as distance.
+func (b *binder) cost(i int, m mention) int {
+	lo, hi, cost := m.to, i, 0
+	if m.from > i {
+		lo, hi, cost = i+1, m.from, 1
+	} else if strings.HasPrefix(b.l.tokens[i].text, "plus") {
+		cost = 12 // "body neck plus 1 inch ease"
+	}
+	for k := lo; k < hi; k++ {
+		cost += 4
+		if t := b.l.tokens[k]; t.q != nil {
+			cost += 20
+		} else if t.stem == "and" || t.stem == "but" {
+			cost += 8
+		}
+	}
+	for k := lo; k <= hi && k < len(b.l.tokens); k++ {
+		if b.l.tokens[k].stop {
+			cost += 12
+		}
+	}
+	return cost
+}
+
+// accepts reports whether a key of dimension d can take the quantity.
+func accepts(d rules.Dimension, q *quantity.Quantity) bool {
+	if q == nil || q.Rib {
+		return false
+	}
+	if _, ok := q.MetresPer100g(); ok {
+		return d == rules.YarnCount
+	}
+	if q.Over.Sign() > 0 {
+		return d == rules.Gauge
+	}
+	switch d {
+	case rules.Girth, rules.Length, rules.Millimetres, rules.PerStitch:
+		return !q.Ordinal && !q.After && (q.Unit == "" || isLength(q.Unit))
+	case rules.Gauge:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "st" || q.Unit == "row")
+	case rules.Rows:
+		return !q.After && (q.Unit == "" || q.Unit == "row")
+	case rules.Stitches:
+		return q.Unit == "" || q.Unit == "st"
+	case rules.Needles:
+		return q.Unit == "" || q.Unit == "needle" || q.Unit == "st"
+	case rules.Bumps:
+		return q.Unit == "" || q.Unit == "st"
+	case rules.LayersDim:
+		return q.Unit == ""
+	case rules.Clicks:
+		return q.Unit == "" || q.Unit == "click"
+	case rules.Dial:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "number" && q.After)
+	case rules.Percent:
+		return q.Unit == "" || q.Unit == "%"
+	case rules.Ratio:
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "%")
+	case rules.Grams:
+		return q.Unit == "g" || q.Unit == "oz" || q.Unit == ""
+	case rules.YarnCount:
+		return q.Unit == "" || q.Unit == "m" || q.Unit == "yd"
+	}
+	return false
+}

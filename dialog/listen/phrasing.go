@@ -1,0 +1,84 @@
+package listen
+
+import (
+	"foldrow/engine"
+	"sort"
+	"strings"
+)
+
+// phrasings binds by rules/phrases.md, the wordiest phrasing first.
+func (b *binder) phrasings() {
+	type match struct {
+		s setting
+		h hit
+	}
+	var all []match
+	for _, s := range b.x.sets {
+		if h, ok := s.match(b.l); ok {
+			all = append(all, match{s, h})
+		}
+	}
+	sort.SliceStable(all, func(i, j int) bool { return all[i].h.weight > all[j].h.weight })
+	taken := make([]bool, len(b.l.tokens))
+	for _, m := range all {
+		if b.overlaps(taken, m.h) {
+			continue
+		}
+		if m.s.isFix {
+			b.addFixed(m.s, m.h.from)
+		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
+			b.add(m.s.key, i, 1)
+			b.useWords(m.h)
+		} else {
+			continue
+		}
+		for i := m.h.from; i < m.h.to; i++ {
+			taken[i] = true
+		}
+		if m.s.isFix {
+			b.useQuantities(m.h)
+		}
+	}
+}
+
+// slotValue is the quantity that a phrasing holds for its key.
+func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
+	for _, i := range h.slots {
+		q := b.l.tokens[i].q
+		if q != nil && q.Words && q.Unit == "" && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[k].Dimension) {
+			return 0, false
+		}
+		if q != nil {
+			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
+				return 0, false
+			}
+			return i, !b.used[i] && !b.dropped[i] && accepts(b.x.spans[k].Dimension, b.l.tokens[i].q)
+		}
+	}
+	return 0, false
+}
+
+// useWords marks quantities that served the phrasing as mere words ("one
+// click changes the stitch by 2 percent").
+func (b *binder) useWords(h hit) {
+	for i := h.from; i < h.to; i++ {
+		if q := b.l.tokens[i].q; q != nil && q.Words && q.Value.Equal(engine.Int(1)) {
+			b.used[i] = true
+		}
+	}
+}
+
+func (b *binder) useQuantities(h hit) {
+	for i := h.from; i < h.to; i++ {
+		b.used[i] = b.used[i] || b.l.tokens[i].q != nil
+	}
+}
+
+func (b *binder) overlaps(taken []bool, h hit) bool {
+	for i := h.from; i < h.to; i++ {
+		if taken[i] {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,118 @@
+package listen
+
+import "foldrow/engine"
+
+// place: she says where she is in the making; before what-ifs and numbers,
+// since "row 5" is a place here.
+func (r *reading) place() (Meaning, bool) {
+	c, ok := r.cues[Step]
+	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
+		return Meaning{}, false
+	}
+	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" && !(r.ctx.Making && c.topic == "done") {
+		return Meaning{}, false
+	}
+	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" && !(r.ctx.Making && c.weight >= 4 && f.cover < 0.97) {
+		return Meaning{}, false
+	}
+	if c.topic == "row" && r.badRow() && r.ctx.Making {
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "row"}}, true
+	}
+	if c.topic == "done" && !r.countsRows() || c.topic == "row" && r.badRow() {
+		return Meaning{}, false
+	}
+	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
+		return Meaning{}, false
+	}
+	if c.topic == "latched" && r.asks() {
+		return Meaning{}, false
+	}
+	if c.topic != "where" && (r.l.question || r.cue(WhatIf) && r.l.has("if", "what")) {
+		return Meaning{}, false
+	}
+	return r.stepMeaning(c), true
+}
+
+// passes: "will it go over a 55 cm head" asks, with a head that serves this
+// answer only.
+func (r *reading) passes() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.Head || r.l.has("if") || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.HeadOpening}, Sets: r.b.sets}, true
+}
+
+// fits: does the band go on the bed in one piece.
+func (r *reading) fits() (Meaning, bool) {
+	if !r.cue("fits") || r.l.has("head", "sewing", "sew", "while", "ran") || !r.asks() && !r.l.question {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}, Sets: r.b.sets}
+	bed := r.l.has("needl", "bed", "machin")
+	for _, s := range r.b.sets {
+		bed = bed || s.Key == engine.BedNeedles
+		if s.Key != engine.BedNeedles && s.Key != engine.YarnLeft && s.Key != engine.YarnLength {
+			return Meaning{}, false
+		}
+	}
+	if r.cues["fits"].topic == "enough" && !bed {
+		m.Topic, m.Keys = "enough", []engine.Key{engine.BandYarnGrams, engine.BandYarn}
+	}
+	return m, true
+}
+
+// countsRows: the number said is of rows, or bare, and above nothing.
+func (r *reading) countsRows() bool {
+	qs := r.l.quantities()
+	for _, i := range qs {
+		q := r.l.tokens[i].q
+		if q.Sign < 0 || q.Range || !q.Value.IsInt() || q.Unit != "" && q.Unit != "row" {
+			return false
+		}
+	}
+	return len(qs) == 1
+}
+
+// badRow: "row minus two", "row four or five".
+func (r *reading) badRow() bool {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if q.Sign < 0 || q.Range || !q.Value.IsInt() {
+			return true
+		}
+	}
+	return len(r.l.quantities()) != 1
+}
+
+func (r *reading) step() (Meaning, bool) {
+	c, ok := r.cues[Step]
+	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
+		return Meaning{}, false
+	}
+	if c.topic == "latched" && r.asks() || r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
+		return Meaning{}, false
+	}
+	if c.topic == "goto" {
+		f, _ := r.x.steps.best(r.l)
+		if f.cover < 0.5 {
+			return Meaning{}, false
+		}
+		m := r.stepMeaning(c)
+		m.Move.Step = f.card
+		return m, true
+	}
+	return r.stepMeaning(c), true
+}
+
+func (r *reading) stepMeaning(c cueHit) Meaning {
+	m := Meaning{Kind: Step, Move: Move{What: c.topic}}
+	for _, t := range r.l.tokens {
+		if t.needle != "" {
+			m.Move.Needle = t.needle
+		}
+		if t.q != nil && !t.q.Rib && t.q.Value.IsInt() && t.q.Value.Sign() >= 0 {
+			m.Move.Count, m.Move.Row, m.Move.Fine = t.q.Value.Floor(), t.q.Value.Floor(), true
+		}
+	}
+	return m
+}

@@ -1,0 +1,40 @@
+package listen
+
+// mostFixes is how many words of a line may be misspelt; a line with more is
+// not about the craft.
+const mostFixes = 4
+
+// respell is the line with its unknown words corrected, nil where there is
+// nothing to correct.
+func (x *Lexicon) respell(l *Line) *Line {
+	text := l.text
+	var fixes []Fix
+	for i := len(l.tokens) - 1; i >= 0 && len(fixes) <= mostFixes; i-- {
+		t := l.tokens[i]
+		if t.q != nil || t.needle != "" || i+1 < len(l.tokens) && l.tokens[i+1].start == t.start {
+			continue
+		}
+		if to, ok := x.slips[t.text]; ok {
+			text = text[:t.start] + to + text[t.end:]
+			fixes = append(fixes, Fix{t.text, to})
+			continue
+		}
+		if x.whole[t.text] || x.known[t.stem] && t.stem != t.text {
+			continue
+		}
+		if to, ok := x.spell().correct(t.text); ok {
+			text = text[:t.start] + to + text[t.end:]
+			fixes = append(fixes, Fix{t.text, to})
+		}
+	}
+	if len(fixes) == 0 || len(fixes) > mostFixes {
+		return nil
+	}
+	n := newLine(text)
+	n.question = l.question
+	for i, j := 0, len(fixes)-1; i < j; i, j = i+1, j-1 {
+		fixes[i], fixes[j] = fixes[j], fixes[i]
+	}
+	n.fixes = fixes
+	return n
+}

@@ -1,0 +1,57 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+	"strings"
+)
+
+// shake: what a small error does. The size of it is the set of the line.
+func (r *reading) shake() (Meaning, bool) {
+	c, ok := r.cues[Shake]
+	sign := strings.Contains(r.l.text, "±") || strings.Contains(r.l.text, "+/-")
+	if sign && len(r.inputs()) > 0 {
+		ok, c.weight = true, 2
+	}
+	if !ok || c.weight < 2 {
+		return Meaning{}, false
+	}
+	keys := r.inputs()
+	if len(keys) == 0 {
+		keys = r.results()
+	}
+	m := Meaning{Kind: Shake, Keys: keys}
+	for i, t := range r.l.tokens[:max(0, len(r.l.tokens)-1)] {
+		if next := r.l.tokens[i+1].stem; (t.text == "a" || t.text == "one") && (next == "stitch" || next == "row" || next == "click") {
+			m.Figure, m.HasFig, m.FigUnit = engine.Int(1), true, map[string]quantity.Unit{"stitch": "st", "row": "row", "click": "click"}[next]
+			if next == "row" {
+				m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+			}
+		}
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		if per, ok := q.Per10cm(); ok {
+			m.Figure = per
+		}
+		switch q.Unit {
+		case "st":
+			m.Keys = append([]engine.Key{engine.StitchGauge}, without(m.Keys, engine.StitchGauge)...)
+		case "row":
+			m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+		case "click":
+			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
+		}
+	}
+	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "reliabl", "certain", "error", "mismeasur", "miscount") {
+		return Meaning{}, false
+	}
+	if r.troubleSure() && !r.l.has("gaug", "swatch", "if") {
+		return Meaning{}, false
+	}
+	if r.l.has("swatch") && r.l.has("big", "larg", "siz") {
+		m.Topic = "swatch"
+	}
+	return m, true
+}

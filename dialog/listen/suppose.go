@@ -1,0 +1,33 @@
+package listen
+
+import "foldrow/engine"
+
+func (r *reading) whatIf() (Meaning, bool) {
+	cue, ok := r.cues[WhatIf]
+	if n, is := r.stitchesSupposed(); ok && is && len(r.b.sets) == 0 {
+		return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
+	}
+	if !ok || len(r.b.sets) == 0 || r.ctx.Open != "" && r.ctx.Open != "keep" && !r.l.has("if", "suppos") && !r.l.question && !r.strongWhatIf(cue) {
+		return Meaning{}, false
+	}
+	if r.asksNumber() && !r.l.has("if", "suppos") && r.l.has("how", "which") {
+		return Meaning{}, false
+	}
+	return r.setsMeaning(WhatIf), true
+}
+
+// stitchesSupposed: "what if I cast on 111" supposes a count, which is a
+// result: it is answered backwards.
+func (r *reading) stitchesSupposed() (engine.Num, bool) {
+	qs := r.l.quantities()
+	if len(qs) != 1 {
+		return engine.Num{}, false
+	}
+	q := r.l.tokens[qs[0]].q
+	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && r.l.has("cast", "stitch", "hang")
+	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(20)) > 0
+}
+
+func (r *reading) strongWhatIf(c cueHit) bool {
+	return r.l.tokens[c.from].stem == "what" || r.l.tokens[c.from].stem == "suppos" || r.l.tokens[c.from].stem == "same"
+}

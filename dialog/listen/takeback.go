@@ -1,0 +1,91 @@
+package listen
+
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
+
+// notOurs drops numbers that are no measure of the plan: ages, sizes, times.
+func (b *binder) notOurs() {
+	for _, i := range b.l.quantities() {
+		if i+1 < len(b.l.tokens) {
+			switch b.l.tokens[i+1].stem {
+			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "time", "point", "mil":
+				b.dropped[i] = true
+			}
+		}
+		if i > 0 && (b.l.tokens[i-1].text == "size" || b.l.tokens[i-1].text == "age" || b.l.tokens[i-1].text == "aged") && b.l.tokens[i].q.Unit == "" {
+			b.dropped[i] = true
+		}
+	}
+}
+
+// takeBack marks quantities that the line itself takes back: "16, no, 17",
+// "not 40", "40 sorry 41". As many are dropped before the word as stand after
+// it.
+func (b *binder) takeBack() {
+	qs := b.l.quantities()
+	for n, i := range qs {
+		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
+			b.dropped[i] = true
+			continue
+		}
+		if i > 1 && b.l.tokens[i-2].text == "rather" && b.l.tokens[i-1].text == "than" {
+			b.dropped[i] = true
+			continue
+		}
+		if n == 0 || !b.correctionBetween(qs[n-1], i) {
+			continue
+		}
+		after := 1
+		for m := n + 1; m < len(qs) && !b.correctionBetween(qs[m-1], qs[m]); m++ {
+			after++
+		}
+		for m := n - 1; m >= 0 && m >= n-after; m-- {
+			if sameSort(b.l.tokens[qs[m]].q, b.l.tokens[i].q) {
+				b.dropped[qs[m]] = true
+			}
+		}
+	}
+}
+
+func sameSort(a, c *quantity.Quantity) bool {
+	if a.Rib || c.Rib {
+		return a.Rib == c.Rib
+	}
+	return a.Unit == "" || c.Unit == "" || a.Unit == c.Unit || isLength(a.Unit) && isLength(c.Unit)
+}
+
+func (b *binder) correctionBetween(i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		t := b.l.tokens[k]
+		switch t.text {
+		case "no", "sorry", "actually", "wait", "correction", "oops", "nope", "scratch":
+			if t.text == "no" && k+1 < j && k > i+1 && !t.stop && !b.l.tokens[k+1].stop && k+1 < j-1 {
+				continue // "and no grading with 42"
+			}
+			return true
+		case "mean", "meant":
+			return true
+		case "rather":
+			if k+1 < len(b.l.tokens) && b.l.tokens[k+1].text != "than" {
+				return true
+			}
+		case "that":
+			if k > 0 && b.l.tokens[k-1].text == "make" && t.stop == false && b.l.tokens[k-1].stop {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// dropGarment takes back the garment said before ("pullover, no, cardigan").
+func (b *binder) dropGarment() {
+	for i, s := range b.sets {
+		if s.Key == engine.KeyGarment {
+			b.sets, b.at = append(b.sets[:i:i], b.sets[i+1:]...), append(b.at[:i:i], b.at[i+1:]...)
+			return
+		}
+	}
+}

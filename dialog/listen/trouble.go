@@ -1,0 +1,78 @@
+package listen
+
+// troubleSure: the words fit a trouble's description closely.
+func (r *reading) troubleSure() bool {
+	f, _ := r.x.trouble.best(r.l)
+	return f.cover >= 0.85 && f.mass >= 3
+}
+
+// troubleFirst takes a description of a trouble before "why" and questions
+// can: "why does my band flare".
+func (r *reading) troubleFirst() (Meaning, bool) {
+	if r.b.sure() || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
+		return Meaning{}, false
+	}
+	f, _ := r.x.trouble.best(r.l)
+	h, _ := r.x.howto.best(r.l)
+	if r.l.has("how") && h.score() > f.score() || r.asks() && !r.cue(Why) && h.score() > 0.8*f.score() && f.cover < 0.97 || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
+		return Meaning{}, false
+	}
+	if f.cover >= 0.9 && f.mass >= 3.2 {
+		return r.troubleMeaning(), true
+	}
+	return Meaning{}, false
+}
+
+// trouble takes a looser description, where nothing else fits.
+func (r *reading) trouble() (Meaning, bool) {
+	f, _ := r.x.trouble.best(r.l)
+	if r.b.sure() || len(r.b.sets) > 0 && f.cover < 0.8 || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+		return Meaning{}, false
+	}
+	floor := 0.62
+	if r.asks() && !r.l.has("why", "help", "happen", "wrong") && !r.l.question {
+		floor = 0.8
+	}
+	if r.ctx.Making {
+		floor = 0.5 // at the machine a mishap is the likeliest thing to be told
+	}
+	if f.cover >= floor && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
+		return r.troubleMeaning(), true
+	}
+	return Meaning{}, false
+}
+
+func (r *reading) troubleMeaning() Meaning {
+	f, second := r.x.trouble.best(r.l)
+	m := Meaning{Kind: Trouble, Card: f.card}
+	if second.score() > 0.93*f.score() {
+		m.Other = second.card
+	}
+	for _, i := range r.l.quantities() {
+		m.Figure, m.HasFig = r.l.tokens[i].q.Value, true
+	}
+	return m
+}
+
+// howTo: a question about a technique.
+func (r *reading) howTo() (Meaning, bool) {
+	f, _ := r.x.howto.best(r.l)
+	t, _ := r.x.trouble.best(r.l)
+	if f.mass < 1.5 {
+		return Meaning{}, false
+	}
+	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
+		return Meaning{}, false
+	}
+	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
+	switch {
+	case asks && f.cover >= 0.5 && f.score() >= 0.8*t.score():
+	case f.cover >= 0.9 && f.score() > t.score() && len(r.b.sets) == 0 && r.l.words() <= 4 && !r.cue(Step):
+	default:
+		return Meaning{}, false
+	}
+	if len(r.b.sets) > 0 && r.ctx.Open != "" && !r.asks() {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: HowTo, Card: f.card}, true
+}

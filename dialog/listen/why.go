@@ -1,0 +1,36 @@
+package listen
+
+import "foldrow/engine"
+
+// why: a number's reason, another number's refusal, an assumption's source.
+func (r *reading) why() (Meaning, bool) {
+	c, ok := r.cues[Why]
+	if !ok {
+		return Meaning{}, false
+	}
+	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {
+		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
+	}
+	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
+	if r.l.has("tighter", "graded", "grading", "grade") && len(r.l.quantities()) == 0 {
+		m.Keys = append([]engine.Key{engine.Tension}, m.Keys...)
+	}
+	for _, t := range r.l.tokens {
+		if t.needle != "" {
+			m.Needle = t.needle
+		}
+	}
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		if q.Rib {
+			m.HasFig = false
+			m.Choices = append(m.Choices, []Set{{Key: engine.KeyRib, Rib: engine.Rib{Knit: q.Value.Floor(), Purl: q.High.Floor()}}})
+			continue
+		}
+	}
+	if len(r.b.sets) > 0 {
+		m.Sets = dedupe(r.b.sets)
+	}
+	return m, true
+}

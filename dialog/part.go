@@ -1,0 +1,128 @@
+package dialog
+
+import (
+	"fmt"
+	"foldrow/dialog/answer"
+	"foldrow/engine"
+)
+
+// partAsked is which part of a list is asked about: "first", "last", "nth",
+// "row", or "needle" for one named needle.
+func (c *turn) partAsked() string {
+	if c.m.Needle != "" {
+		return "needle"
+	}
+	return c.m.Part
+}
+
+// withCompanions adds what is asked in the same breath: the ends of a range,
+// the other end of the bed, the count of a list.
+func withCompanions(keys []engine.Key, part string) []engine.Key {
+	out := append([]engine.Key(nil), keys...)
+	pair := map[engine.Key]engine.Key{
+		engine.BandYarnLow: engine.BandYarnHigh, engine.BandYarnHigh: engine.BandYarnLow,
+		engine.RibColumns: engine.ColumnCount, engine.HemNeedles: engine.HemCount, engine.FoldClicks: engine.Tension,
+	}
+	if part == "needle" {
+		return out
+	}
+	if part == "" {
+		pair[engine.LeftNeedle], pair[engine.RightNeedle] = engine.RightNeedle, engine.LeftNeedle
+	}
+	for _, k := range keys {
+		if other, ok := pair[k]; ok && part == "" && !hasKey(out, other) {
+			out = append(out, other)
+		}
+	}
+	return out
+}
+
+// tensionPart is the dial on one row, or the whole grading.
+func (c *turn) tensionPart(p engine.Plan) (string, bool) {
+	rows := p.Tension()
+	if len(rows) == 0 {
+		return "", false
+	}
+	pick := -1
+	switch {
+	case c.m.HasFig && (c.m.Part == "row" || c.m.Part == "nth"):
+		pick = c.m.Figure.Floor() - 1
+		if pick < 0 || pick >= len(rows) {
+			return fmt.Sprintf("The band has rows 1 to %d.", len(rows)), true
+		}
+	case c.m.Part == "first":
+		pick = 0
+	case c.m.Part == "last":
+		pick = len(rows) - 1
+	}
+	if pick < 0 {
+		c.answer(engine.Tension, rows)
+		return "Tension: " + c.voice().Value(p, engine.Tension) + ".", true
+	}
+	c.answer(engine.Tension, rows[pick:pick+1])
+	text := fmt.Sprintf("Row %d: **%s**.", rows[pick].Row, answer.DialAt(rows[pick]))
+	if pick+1 < len(rows) && rows[pick+1].Clicks != rows[pick].Clicks {
+		text += fmt.Sprintf(" After it: %s.", answer.DialAt(rows[pick+1]))
+	}
+	return text, true
+}
+
+func (c *turn) needlePart(p engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
+	if len(cols) == 0 {
+		if p.BandStitches == 0 {
+			return "", false
+		}
+		return fmt.Sprintf("There is no %s in this band.", what), true
+	}
+	pick := -1
+	switch {
+	case c.m.Part == "first":
+		pick = 0
+	case c.m.Part == "last":
+		pick = len(cols) - 1
+	case c.m.Part == "nth" && c.m.HasFig:
+		pick = c.m.Figure.Floor() - 1
+	}
+	if pick >= len(cols) {
+		return fmt.Sprintf("There are %d; the last is %s.", len(cols), engine.NeedleName(cols[len(cols)-1], p.BandStitches)), true
+	}
+	if pick >= 0 {
+		name := engine.NeedleName(cols[pick], p.BandStitches)
+		c.answer(k, []string{name})
+		return fmt.Sprintf("%s **%s** (from the left; needle %d of the band).", title(what), name, cols[pick]+1), true
+	}
+	if c.m.Needle != "" {
+		return c.needleIs(p, k, cols, what)
+	}
+	v, _ := p.Value(k)
+	c.answer(k, v)
+	return fmt.Sprintf("%s: **%s**, %d in all.", title(c.voice().Label(k)), answer.NeedleRuns(cols, p.BandStitches), len(cols)), true
+}
+
+// needleIs answers "is R12 a hem needle".
+func (c *turn) needleIs(p engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
+	v, _ := p.Value(k)
+	c.answer(k, v)
+	at, ok := engine.NeedleColumn(c.m.Needle, p.BandStitches)
+	if !ok {
+		return fmt.Sprintf("%s is not in work: the band runs from %s to %s.", c.m.Needle,
+			engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches)), true
+	}
+	for _, col := range cols {
+		if col == at {
+			return fmt.Sprintf("Yes, %s is a %s.", c.m.Needle, what), true
+		}
+	}
+	return fmt.Sprintf("No, %s is not a %s.", c.m.Needle, what), true
+}
+
+func (c *turn) rehangPart(p engine.Plan) (string, bool) {
+	if !p.In.Has(engine.YokeStitches) || p.BandStitches == 0 {
+		return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will spread the decreases.", true
+	}
+	if v, ok := p.Value(engine.Rehang); ok {
+		c.answer(engine.Rehang, v)
+		return title(answer.RehangWords(p)) + ".", true
+	}
+	return "", false
+}

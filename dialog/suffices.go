@@ -1,0 +1,55 @@
+package dialog
+
+import (
+	"fmt"
+	"foldrow/engine"
+)
+
+// withValues answers a number with circumstances that came with the question.
+func (c *turn) withValues() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	s, r := c.forValues(a)
+	r.Kind = "number"
+	return s, r
+}
+
+// suffices answers whether the bed or the yarn is enough, with what the
+// question itself brought.
+func (c *turn) suffices() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	p := engine.Solve(c.filled(a.in))
+	if c.m.Topic == "fits" {
+		return c.fitsBed(p)
+	}
+	if p.BandYarn == 0 {
+		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandYarn}))
+	}
+	c.answer(engine.BandYarn, round4(p.BandYarn))
+	if p.Yarn == engine.YarnUnknown {
+		return c.s, c.reply("number", fmt.Sprintf("The band takes about **%s**. Tell me the metres in 100 g and the grams you have (\"350 m per 100 g, 30 g left\") and I will say whether it lasts.",
+			c.voice().Value(p, engine.BandYarn)))
+	}
+	c.answer(engine.BandYarnGrams, round4(p.BandYarnGrams))
+	word := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
+	return c.s, c.reply("number", fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
+		word, c.voice().Value(p, engine.BandYarnGrams), c.voice().Value(p, engine.YarnLeft)))
+}
+
+// fitsBed says whether the band goes on the bed in one piece.
+func (c *turn) fitsBed(p engine.Plan) (State, Reply) {
+	if p.BandStitches == 0 {
+		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandStitches}))
+	}
+	c.answer(engine.BandStitches, p.BandStitches)
+	c.answer(engine.BedNeedles, p.In.Int(engine.BedNeedles))
+	if p.FitsBed {
+		return c.s, c.reply("number", fmt.Sprintf("Yes: **%d stitches** on %d needles, in one piece.", p.BandStitches, p.In.Int(engine.BedNeedles)))
+	}
+	return c.s, c.reply("number", fmt.Sprintf("No: **%d stitches** want %d pieces on %d needles.", p.BandStitches, p.Pieces, p.In.Int(engine.BedNeedles)))
+}
