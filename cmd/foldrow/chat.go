@@ -56,29 +56,35 @@ func (c *chat) talkOn() int {
 func (c *chat) answer(line typed) (left bool) {
 	before := c.remarks(line)
 	if c.doomed != "" {
-		c.say(join(before, c.settleDelete(line.text)))
-		return false
+		done, answered := c.settleDelete(line.text)
+		if before = join(before, done); answered {
+			c.say(before)
+			return false
+		}
 	}
 	next, reply := c.talk.Turn(c.state, line.text)
 	before = join(before, c.shelf.keep(line.text, next))
 	c.state = next
-	done, moved := c.order(reply.Order)
-	if moved {
+	done, alone := c.order(reply.Order)
+	if alone {
 		reply.Markdown = ""
 	}
 	c.say(join(before, done, reply.Markdown))
 	return reply.Order.What == "leave"
 }
 
-// settleDelete answers the question whether a project is to be deleted: only a
-// yes does it.
-func (c *chat) settleDelete(answer string) string {
-	if yes(answer) {
-		return c.deleteNow()
+// settleDelete answers the question whether a project is to be deleted. Only a
+// yes does it; a line that is neither yes nor no is still to be answered.
+func (c *chat) settleDelete(line string) (text string, answered bool) {
+	if yes(line) {
+		return c.deleteNow(), true
 	}
-	kept := called(c.doomed) + " stays as it is."
+	text = called(c.doomed) + " stays as it is."
 	c.doomed = ""
-	return join(kept, c.talk.Welcome(c.state).Markdown)
+	if line == "" || no(line) {
+		return join(text, c.talk.Welcome(c.state).Markdown), true
+	}
+	return text, false
 }
 
 // remarks is what there is to say about how a line came in.

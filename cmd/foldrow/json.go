@@ -57,24 +57,31 @@ func (c *chat) openQuietly(name string) error {
 
 // turnJSON is one turn with what became of it in the notebook.
 func (c *chat) turnJSON(said string) dialog.Reply {
+	before := ""
 	if c.doomed != "" {
-		text := c.settleDelete(said)
-		r := c.talk.Welcome(c.state)
-		r.Said, r.Kind, r.Markdown = said, "notebook", text
-		return r
+		text, answered := c.settleDelete(said)
+		if answered {
+			return c.aside(said, text)
+		}
+		before = text
 	}
 	next, r := c.talk.Turn(c.state, said)
 	if note := c.shelf.keep(said, next); note != "" {
 		fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(note))
 	}
 	c.state = next
-	done, moved := c.order(r.Order)
-	if moved {
-		turn, order := r.Turn, r.Order
-		r = c.talk.Welcome(c.state)
-		r.Turn, r.Said, r.Kind, r.Order, r.Markdown = turn, said, "notebook", order, ""
+	done, alone := c.order(r.Order)
+	if alone {
+		return c.aside(said, done)
 	}
-	r.Markdown = join(done, r.Markdown)
+	r.Markdown = join(before, done, r.Markdown)
+	return r
+}
+
+// aside is a reply of the program's own, about the projects.
+func (c *chat) aside(said, markdown string) dialog.Reply {
+	r := c.talk.Welcome(c.state)
+	r.Said, r.Kind, r.Markdown = said, "notebook", markdown
 	return r
 }
 

@@ -10,9 +10,9 @@ import (
 )
 
 // order does what the conversation wished of the notebook and says how it went,
-// in Markdown. moved means that another project is open now, so that the reply
-// of the one before has nothing more to say.
-func (c *chat) order(o dialog.Order) (text string, moved bool) {
+// in Markdown. alone means that the conversation's own reply, with its open
+// question, is not to follow: another question stands, or another project.
+func (c *chat) order(o dialog.Order) (text string, alone bool) {
 	s := &c.shelf
 	switch o.What {
 	case "", "leave":
@@ -42,7 +42,7 @@ func (c *chat) order(o dialog.Order) (text string, moved bool) {
 	case "copy":
 		return s.copy(this, second(o)), false
 	case "delete":
-		return c.askDelete(o.Name), false
+		return c.askDelete(o.Name)
 	}
 	return "", false
 }
@@ -73,7 +73,7 @@ func (s *shelf) list() string {
 }
 
 // openProject changes over to another project; without a name, to a new one.
-func (c *chat) openProject(name string) (text string, moved bool) {
+func (c *chat) openProject(name string) (text string, alone bool) {
 	states, note := []dialog.State(nil), ""
 	var err error
 	if name == "" {
@@ -84,7 +84,11 @@ func (c *chat) openProject(name string) (text string, moved bool) {
 	if err != nil {
 		return trouble(name, err), false
 	}
-	return join("Now in "+called(c.shelf.name())+".", note, c.standing(states)), true
+	now := "Now in " + called(c.shelf.name()) + "."
+	if len(states) == 0 {
+		now = "A new project, " + called(c.shelf.name()) + "."
+	}
+	return join(now, note, c.standing(states)), true
 }
 
 // standing takes over the states of a project and says where it stands.
@@ -138,25 +142,25 @@ func (s *shelf) copy(from, to string) string {
 }
 
 // askDelete asks; the answer comes to deleteNow.
-func (c *chat) askDelete(name string) string {
+func (c *chat) askDelete(name string) (text string, alone bool) {
 	if name == "" {
 		name = c.shelf.name()
 	}
-	list, err := notebook.List(c.shelf.folder)
-	if err != nil {
-		return trouble(name, err)
-	}
 	clean, err := notebook.CleanName(name)
 	if err != nil {
-		return trouble(name, err)
+		return trouble(name, err), false
+	}
+	list, err := notebook.List(c.shelf.folder)
+	if err != nil {
+		return trouble(name, err), false
 	}
 	for _, p := range list {
 		if strings.EqualFold(p.Name, clean) {
 			c.doomed = p.Name
-			return "Delete " + called(p.Name) + " and everything said in it? This cannot be undone. Only *yes* deletes it."
+			return "Delete " + called(p.Name) + " and everything said in it? This cannot be undone. Only *yes* deletes it.", true
 		}
 	}
-	return trouble(name, notebook.ErrNone)
+	return trouble(name, notebook.ErrNone), false
 }
 
 // deleteNow deletes the project that was asked about, and begins a new one if
@@ -173,7 +177,7 @@ func (c *chat) deleteNow() string {
 	}
 	done := called(name) + " is deleted."
 	if !here {
-		return done
+		return join(done, c.talk.Welcome(c.state).Markdown)
 	}
 	note, err := c.shelf.fresh()
 	if err != nil {

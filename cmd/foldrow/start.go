@@ -23,7 +23,7 @@ func (c *chat) begin() (status int, done bool) {
 	}
 	c.shelf.folder = folder
 	if c.opt.project != "" {
-		return c.beginNamed(c.opt.project)
+		return c.beginNamed(c.opt.project, false)
 	}
 	list, err := notebook.List(folder)
 	if err != nil {
@@ -61,7 +61,7 @@ func (c *chat) offer(name string, last notebook.Entry) (status int, done bool) {
 	}
 	switch {
 	case line.text == "" || yes(line.text):
-		return c.beginNamed(name)
+		return c.beginNamed(name, true)
 	case no(line.text):
 		c.beginFresh()
 		return 0, false
@@ -71,16 +71,20 @@ func (c *chat) offer(name string, last notebook.Entry) (status int, done bool) {
 		c.beginFresh()
 		return 0, false
 	}
-	return c.beginNamed(name)
+	return c.beginNamed(name, true)
 }
 
 // beginNamed opens a project. If another window has it, a new one or reading
-// only is offered.
-func (c *chat) beginNamed(name string) (status int, done bool) {
+// only is offered. told means that what was last said there stands above.
+func (c *chat) beginNamed(name string, told bool) (status int, done bool) {
 	states, note, err := c.shelf.open(name)
 	switch {
 	case err == nil:
-		c.say(join(c.goingOn(states), note, c.standing(states)))
+		before := ""
+		if !told {
+			before = c.goingOn(states)
+		}
+		c.say(join(before, note, c.standing(states)))
 		return 0, false
 	case !errors.Is(err, notebook.ErrBusy):
 		c.say(join(trouble(name, err)+" "+goesOn, c.standing(nil)))

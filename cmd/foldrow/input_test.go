@@ -1,0 +1,179 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"testing"
+	"testing/iotest"
+	"unicode/utf8"
+)
+
+func TestPipe(t *testing.T) {
+	long := strings.Repeat("x", maxLine)
+	tests := []struct {
+		name, in string
+		want     []typed
+	}{
+		{"nothing", "", nil},
+		{"lines", "a\n\nb\n", []typed{{text: "a"}, {}, {text: "b"}}},
+		{"no newline at the end", "a\nb", []typed{{text: "a"}, {text: "b"}}},
+		{"other line ends", "a\r\nb\r\r\n", []typed{{text: "a"}, {text: "b"}}},
+		{"keys are text", "\x1b[Aa\x15b\x04c\n", []typed{{text: " [Aa b c"}}},
+		{"zeros", "2\x008\n", []typed{{text: "2 8"}}},
+		{"not text", "2\xff8 \xc3(\n", []typed{{text: "2\ufffd8 \ufffd("}}},
+		{"invisible", "\ufeffneck\u200b 4\u00ad2\u202e\n", []typed{{text: "neck 42"}}},
+		{"just short enough", long[1:] + "\nb\n", []typed{{text: long[1:]}, {text: "b"}}},
+		{"too long", long + "yyyy\nb\n", []typed{{text: long, cut: 5}, {text: "b"}}},
+		{"too long at the end", long + long + "zz", []typed{{text: long, cut: maxLine + 2}}},
+		{"cut in a letter", long[2:] + "xéy\nb", []typed{{text: long[2:] + "x", cut: 3}, {text: "b"}}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			for _, in := range []io.Reader{strings.NewReader(tt.in), iotest.HalfReader(strings.NewReader(tt.in))} {
+				got, err := readLines(newPipe(in))
+				if !errors.Is(err, io.EOF) || !slices.Equal(got, tt.want) {
+					t.Errorf("got %.300s, %v", fmt.Sprint(got), err)
+				}
+			}
+		})
+	}
+}
+
+func TestPipeOtherError(t *testing.T) {
+	bad := errors.New("no such luck")
+	got, err := readLines(newPipe(io.MultiReader(strings.NewReader("a\n"), iotest.ErrReader(bad))))
+	if !errors.Is(err, bad) || len(got) != 1 {
+		t.Errorf("%v, %v", got, err)
+	}
+}
+
+func readLines(p *pipe) ([]typed, error) {
+	var got []typed
+	for {
+		line, err := p.next()
+		if err != nil {
+			return got, err
+		}
+		got = append(got, line)
+	}
+}
+
+// FuzzTidy: a line is text, safe to show, and stays as it is the second time.
+func FuzzTidy(f *testing.F) {
+	f.Add("a\x00\x1b[31m\u009b\xff\u202e")
+	f.Fuzz(func(t *testing.T, s string) {
+		got := tidy(s)
+		if !utf8.ValidString(got) || strings.ContainsFunc(got, obeyed) || tidy(got) != got {
+			t.Fatalf("%q gives %q", s, got)
+		}
+	})
+}
+
+// FuzzJSONSafe: a JSON line keeps its meaning and shows nothing that a terminal
+// obeys.
+func FuzzJSONSafe(f *testing.F) {
+	f.Add("a\x7f\u009b\U000e0001\u2028")
+	f.Fuzz(func(t *testing.T, s string) {
+		var b bytes.Buffer
+		r := sampleReply(s)
+		if err := writeJSON(&b, r); err != nil {
+			t.Fatal(err)
+		}
+		line := strings.TrimSuffix(b.String(), "\n")
+		if strings.ContainsFunc(line, obeyed) || strings.Contains(line, "\n") {
+			t.Fatalf("%q gives %q", s, line)
+		}
+		if got := parseReply(t, line).Said; got != strings.ToValidUTF8(s, "\ufffd") && utf8.ValidString(s) {
+			t.Fatalf("%q comes back as %q", s, got)
+		}
+	})
+}
+
+func TestTap(t *testing.T) {
+	tests := []struct {
+		name, in, want string
+		more           []bool // for each line end: are others to come?
+	}{
+		{"text", "ab½c\r", "ab½c\r", []bool{false}},
+		{"zero, Ctrl-Z, Ctrl-R, Ctrl-S", "a\x00b\x1ac\x12d\x13e", "abcde", nil},
+		{"other control bytes", "a\x1c\x1d\x1e\x1f\x0f\x11\x16\x18\x19b", "a\x19b", nil},
+		{"editing keys stay", "\x01\x05\x7f\x08\t\x1b[D", "\x01\x05\x7f\x08\t\x1b[D", nil},
+		{"pasted pairs", "a\r\nb\r\nc\r\n", "a\rb\rc\r", []bool{true, true, false}},
+		{"pasted newlines", "a\nb\n", "a\nb\n", []bool{true, false}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			tp := &tap{in: strings.NewReader(tt.in)}
+			p := make([]byte, 4096)
+			n, err := tp.Read(p)
+			if err != nil || string(p[:n]) != tt.want {
+				t.Fatalf("%q, %v", p[:n], err)
+			}
+			for i, more := range tt.more {
+				if got := tp.line(); got != more {
+					t.Errorf("line %d: more is %v", i, got)
+				}
+			}
+		})
+	}
+}
+
+func TestTapAcrossReads(t *testing.T) {
+	tp := &tap{in: iotest.OneByteReader(strings.NewReader("a\x00\r\nb"))}
+	got, err := io.ReadAll(tp)
+	if err != nil || string(got) != "a\rb" {
+		t.Errorf("%q, %v", got, err)
+	}
+}
+
+func TestCompleter(t *testing.T) {
+	words := []string{"cardigan", "pullover", "what if ", "what is usual", "why", "a word far too long for the window", "gråt"}
+	tests := []struct {
+		typed string
+		want  string
+		shown int
+	}{
+		{"ca", "rdigan", 2},
+		{"CA", "rdigan", 2},
+		{"a ca", "rdigan", 2},
+		{"cardigan", "", 0},
+		{"wh", "at if |at is usual|y", 2},
+		{"what i", "f |s usual", 6},
+		{"so what i", "f |s usual", 6},
+		{"a word", "", 0},
+		{"gr", "", 0},
+		{"½ ca", "", 0},
+		{"zzz", "", 0},
+		{"", "cardigan|pullover|what if |what is usual|why", 0},
+		{"a ", "cardigan|pullover|what if |what is usual|why", 0},
+	}
+	c := completer{func() []string { return words }, func() int { return minWidth }}
+	for _, tt := range tests {
+		got, shown := c.Do([]rune(tt.typed), len([]rune(tt.typed)))
+		var parts []string
+		for _, r := range got {
+			parts = append(parts, string(r))
+		}
+		if strings.Join(parts, "|") != tt.want || shown != tt.shown {
+			t.Errorf("%q: %q, %d", tt.typed, parts, shown)
+		}
+	}
+}
+
+func TestCompleterFault(t *testing.T) {
+	c := completer{func() []string { panic("fault") }, func() int { return 80 }}
+	if got, n := c.Do([]rune("ca"), 2); got != nil || n != 0 {
+		t.Errorf("%v, %d", got, n)
+	}
+}
+
+func TestPainter(t *testing.T) {
+	line := []rune("a½\u009b\u202eb\n")
+	if got := string(painter{}.Paint(line, 0)); got != "a½??b\n" {
+		t.Errorf("%q", got)
+	}
+}
