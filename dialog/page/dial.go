@@ -5,14 +5,16 @@ import (
 	"math"
 	"strconv"
 
+	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
 
 // group is rows that follow each other at one setting of the dial.
 type group struct {
-	Part string // "outer layer", "fold row", "inner layer", "" for a single layer
-	Dial string
-	Rows []int
+	Part  string // "outer layer", "fold row", "inner layer", "" for a single layer
+	Dial  string // large: "4.5", or clicks tighter than the garment
+	Words string // the same as words: "dial 4.5", "3 clicks tighter"
+	Rows  []int
 }
 
 // groups cuts the band's rows where the dial moves and where the layer ends.
@@ -22,7 +24,7 @@ func groups(p engine.Plan) []group {
 	for _, r := range p.Tension() {
 		part := partOf(p, r.Row)
 		if n := len(gs); n == 0 || r.Clicks != last.Clicks || gs[n-1].Part != part {
-			gs = append(gs, group{Part: part, Dial: setting(p, r)})
+			gs = append(gs, group{Part: part, Dial: setting(p, r), Words: words(p, r)})
 		}
 		g := &gs[len(gs)-1]
 		g.Rows = append(g.Rows, r.Row)
@@ -55,10 +57,18 @@ func partOf(p engine.Plan, row int) string {
 	return "inner layer"
 }
 
-// dialHead says what the settings count.
+// words is one row's setting in words.
+func words(p engine.Plan, r engine.TensionRow) string {
+	if r.Dial != nil {
+		return "dial " + setting(p, r)
+	}
+	return answer.DialAt(r)
+}
+
+// dialHead says what a group's Dial is.
 func dialHead(p engine.Plan) string {
 	if p.In.Has(engine.MainTension) {
-		return "dial"
+		return "the dial number"
 	}
 	return "clicks tighter than the garment"
 }

@@ -27,8 +27,8 @@ func scaleOf(rows []engine.TensionRow) scale {
 	for _, r := range rows {
 		s.min, s.max = min(s.min, r.Clicks), max(s.max, r.Clicks)
 	}
-	// Seven levels or so are seen at a glance; many more are drawn closer.
-	s.gap = max(2.5, min(7, 100/float64(s.max-s.min+1)))
+	// Ten levels or so are seen at a glance; many more are drawn closer.
+	s.gap = max(2.5, min(7, 70/float64(s.max-s.min+1)))
 	return s
 }
 
@@ -84,7 +84,7 @@ func axis(d *drawing, p engine.Plan, s scale, rows []engine.TensionRow) {
 	for k := s.min; k <= s.max; k++ {
 		y := s.y(k)
 		d.line("thin", axisWide, y, d.width-gradeEnd, y)
-		if text := settingAt(p, k); text != "" && y-named >= 5 {
+		if text := settingAt(p, k); text != "" && y-named >= large {
 			d.text(axisWide-2, y+1.5, large, "end", "bold", text)
 			named = y
 		}

@@ -136,7 +136,7 @@ func (m *markdown) rows(s sheet) {
 		if g.Part != "" {
 			line += ", "
 		}
-		line += s.DialHead + " **" + g.Dial + "**:"
+		line += "**" + g.Words + "**:"
 		for _, r := range g.Rows {
 			line += fmt.Sprintf(" [ ] %d", r)
 		}

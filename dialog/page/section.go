@@ -10,9 +10,9 @@ import (
 // Sizes of the cross-section in mm. The angle is true, lengths are not.
 const (
 	sectionWide = 88.0
-	sectionHigh = 62.0
+	sectionHigh = 57.0
 	seamX       = 30.0
-	seamY       = 50.0
+	seamY       = 45.0
 	bandLong    = 34.0
 	halfThick   = 1.7
 )

@@ -86,8 +86,13 @@ func hemSign(d *drawing, x, y float64) {
 // needleBlock draws columns lo to hi-1. Of a block that is not full the
 // needles keep their place by the centre.
 func needleBlock(n, lo, hi int, lanes []lane) block {
-	name := engine.NeedleName(lo, n) + " to " + engine.NeedleName(hi-1, n)
-	high := bedHigh + laneHigh*float64(len(lanes)) + 1
+	name := engine.NeedleName(lo, n)
+	if hi-lo > 1 {
+		name += " to " + engine.NeedleName(hi-1, n)
+	}
+	top := stagger(n, lo, hi)
+	bed := top + bedHigh
+	high := bed + laneHigh*float64(len(lanes)) + 1
 	d := draw(laneLabel+blockNeedles*needleWide+1.5, high, "Needles "+name+"; the lists name the needles in words")
 	left := (n + 1) / 2
 	start := laneLabel
@@ -96,9 +101,9 @@ func needleBlock(n, lo, hi int, lanes []lane) block {
 	}
 	for c := lo; c < hi; c++ {
 		x := start + (float64(c-lo)+0.5)*needleWide
-		needle(d, x, engine.NeedleName(c, n)[1:])
+		needle(d, x, top, engine.NeedleName(c, n)[1:])
 		for i, l := range lanes {
-			y := bedHigh + laneHigh*(float64(i)+0.5)
+			y := bed + laneHigh*(float64(i)+0.5)
 			if l.on[c] {
 				l.sign(d, x, y)
 			} else {
@@ -107,20 +112,34 @@ func needleBlock(n, lo, hi int, lanes []lane) block {
 		}
 	}
 	for i, l := range lanes {
-		d.text(0, bedHigh+laneHigh*(float64(i)+0.5)+1.2, small, "start", "", l.name)
+		d.text(0, bed+laneHigh*(float64(i)+0.5)+1.2, small, "start", "", l.name)
 	}
 	centre(d, n, lo, hi, start, high)
 	return block{name, d.String()}
 }
 
-// needle draws one needle with its number over it; every fifth is bold.
-func needle(d *drawing, x float64, number string) {
-	class := ""
-	if last := number[len(number)-1]; last == '0' || last == '5' {
+// stagger is the room over the bed that numbers of three digits need: there
+// every other one stands higher, or they would run into each other.
+func stagger(n, lo, hi int) float64 {
+	if len(engine.NeedleName(lo, n)) > 3 || len(engine.NeedleName(hi-1, n)) > 3 {
+		return 4.6
+	}
+	return 0
+}
+
+// needle draws one needle with its number over it; every fifth is bold. Even
+// numbers are raised to the top of the room.
+func needle(d *drawing, x, top float64, number string) {
+	last := number[len(number)-1]
+	class, y := "", 4.4+top
+	if last == '0' || last == '5' {
 		class = "bold"
 	}
-	d.text(x, 4.4, large, "middle", class, number)
-	d.path("mid", fmt.Sprintf("M%s 12 V8 a1 1 0 1 1 2 0", mm(x)))
+	if (last-'0')%2 == 0 {
+		y = 4.4
+	}
+	d.text(x, y, large, "middle", class, number)
+	d.path("mid", fmt.Sprintf("M%s %s V%s a1 1 0 1 1 2 0", mm(x), mm(top+12), mm(top+8)))
 }
 
 // centre marks the middle of the bed: a heavy line between L1 and R1 with half
@@ -131,10 +150,10 @@ func centre(d *drawing, n, lo, hi int, start, high float64) {
 	switch {
 	case hi == left:
 		d.line("heavy", end, 5.5, end, high)
-		d.path("solid", fmt.Sprintf("M%s 5.5 h-3 L%s 9.5 Z", mm(end), mm(end)))
+		d.path("solid", fmt.Sprintf("M%s 5.5 h-2.6 L%s 9.5 Z", mm(end), mm(end)))
 	case lo == left:
 		d.line("heavy", start, 5.5, start, high)
-		d.path("solid", fmt.Sprintf("M%s 5.5 h3 L%s 9.5 Z", mm(start), mm(start)))
+		d.path("solid", fmt.Sprintf("M%s 5.5 h2.6 L%s 9.5 Z", mm(start), mm(start)))
 	}
 }
 

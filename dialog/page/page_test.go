@@ -1,0 +1,243 @@
+package page
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"github.com/yuin/goldmark"
+
+	"foldrow/engine"
+)
+
+// odd are plans at the edges: nothing known, no rib, one stage too few, a
+// dial that runs out, a deep band, clicks in sevenths, a lean that lies flat.
+var odd = []sample{
+	{"nothing", "cm", nil},
+	{"stitches only", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "neck": "40", "rib": "1x1"}},
+	{"plain", "cm", map[engine.Key]string{"garment": "pullover", "stitch_gauge": "24", "row_gauge": "34", "neck": "44", "rib": "plain", "depth": "2"}},
+	{"two stages", "in", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "20", "row_gauge": "28", "neck": "40", "rib": "2x2", "depth": "3", "yoke_stitches": "190"}},
+	{"yoke too small", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "2x2", "depth": "3", "yoke_stitches": "70"}},
+	{"every second needle", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth": "3", "yoke_stitches": "105"}},
+	{"dial ends", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth": "3", "main_tension": "2", "fold_row": "3"}},
+	{"deepest", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth_rows": "80", "click_effect": "1/2", "main_tension": "9"}},
+	{"sevenths", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "3x2", "depth_rows": "3", "clicks_per_number": "7", "rows_per_click": "1", "main_tension": "6"}},
+	{"flat", "cm", map[engine.Key]string{"garment": "pullover", "stitch_gauge": "28", "row_gauge": "40", "neck": "80", "rib": "1x1", "depth_rows": "3", "rows_per_click": "1", "number_effect": "7", "clicks_per_number": "1"}},
+	{"not graded", "cm", map[engine.Key]string{"garment": "pullover", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3", "rows_per_click": "0"}},
+}
+
+func all() []sample { return append(append([]sample{}, samples...), odd...) }
+
+// sections cuts an HTML page at its headings of the second level.
+func sections(page string) map[string]string {
+	m := map[string]string{}
+	for _, part := range strings.Split(page, "<h2>")[1:] {
+		title, rest, _ := strings.Cut(part, "</h2>")
+		m[title], _, _ = strings.Cut(rest, "</section>")
+	}
+	return m
+}
+
+var (
+	tick     = regexp.MustCompile(`<label><input type="checkbox"> ([^<]*)</label>`)
+	dialRow  = regexp.MustCompile(`(?s)<tr><th class="dial">([^<]*)</th>(.*?)</tr>`)
+	svgText  = regexp.MustCompile(`<text [^>]*font-size="([^"]*)"[^>]*>([^<]*)</text>`)
+	svgWhole = regexp.MustCompile(`(?s)<svg .*?</svg>`)
+)
+
+func ticked(html string) []string {
+	out := []string{}
+	for _, m := range tick.FindAllStringSubmatch(html, -1) {
+		out = append(out, m[1])
+	}
+	return out
+}
+
+func names(cols []int, n int) []string {
+	out := []string{}
+	for _, c := range cols {
+		out = append(out, engine.NeedleName(c, n))
+	}
+	return out
+}
+
+func TestEveryRowAndNeedleHasItsBox(t *testing.T) {
+	for _, s := range all() {
+		t.Run(s.name, func(t *testing.T) {
+			v, p, said := s.solve(t)
+			page, err := HTML(v, p, said, "Blue")
+			require.NoError(t, err)
+			sec := sections(page)
+
+			var rows, dials []string
+			for _, m := range dialRow.FindAllStringSubmatch(sec["Rows and tension"], -1) {
+				for _, r := range ticked(m[2]) {
+					rows, dials = append(rows, r), append(dials, m[1])
+				}
+			}
+			require.Len(t, rows, p.TotalRows)
+			for i, r := range p.Tension() {
+				require.Equal(t, fmt.Sprint(r.Row), rows[i])
+				require.Equal(t, setting(p, r), dials[i], "row %d", r.Row)
+			}
+			require.Equal(t, names(p.RibColumns, p.BandStitches), ticked(sec[fmt.Sprintf("Drop and latch %d columns", len(p.RibColumns))]))
+			require.Equal(t, names(p.HemColumns, p.BandStitches), ticked(sec[fmt.Sprintf("Hang %d bumps of the first band row", len(p.HemColumns))]))
+			require.Equal(t, names(columns(p.Rehang, 2), p.BandStitches), ticked(sec["Hang again"]))
+
+			md := Markdown(v, p, said, "Blue")
+			want := p.TotalRows + len(p.RibColumns) + len(p.HemColumns) + len(columns(p.Rehang, 2)) + len(order(v, p))
+			require.Equal(t, want, strings.Count(md, "[ ]"), "boxes in the Markdown")
+		})
+	}
+}
+
+func TestTheStripShowsEveryNeedle(t *testing.T) {
+	for _, s := range all() {
+		t.Run(s.name, func(t *testing.T) {
+			v, p, said := s.solve(t)
+			sh := lay(v, p, said, "")
+			var numbers, want []string
+			var pictures strings.Builder
+			for _, b := range strip(sh) {
+				pictures.WriteString(b.SVG)
+				for _, m := range svgText.FindAllStringSubmatch(b.SVG, -1) {
+					if m[1] == mm(large) {
+						numbers = append(numbers, m[2])
+					}
+				}
+			}
+			for c := range p.BandStitches {
+				want = append(want, engine.NeedleName(c, p.BandStitches)[1:])
+			}
+			require.Equal(t, want, numbers)
+			all := pictures.String()
+			require.Equal(t, len(p.RibColumns), strings.Count(all, "l1.9 2.8"), "columns to latch")
+			require.Equal(t, len(p.HemColumns), strings.Count(all, "a2.1 2.1"), "bumps to hang")
+			require.Equal(t, 2*len(sh.Doubled), strings.Count(all, `r="1.1"`), "two stitches on a needle")
+			if p.BandStitches > 1 {
+				require.Equal(t, 2, strings.Count(all, `class="heavy"`), "the centre, from both sides")
+			}
+		})
+	}
+}
+
+func TestThePageNeedsNothingElse(t *testing.T) {
+	bad := regexp.MustCompile(`(?i)<script|https?:|//|\ssrc\s*=|href\s*=|url\(|@import|\son[a-z]+\s*=|<iframe|<link|javascript|<img|raw HTML omitted`)
+	for _, s := range all() {
+		t.Run(s.name, func(t *testing.T) {
+			v, p, said := s.solve(t)
+			page, err := HTML(v, p, said, "Blue")
+			require.NoError(t, err)
+			require.Empty(t, bad.FindAllString(page, -1))
+			require.False(t, strings.Contains(strings.Replace(page, styleText, "", 1), "{"), "a name between braces was not filled in")
+		})
+	}
+}
+
+func TestPicturesAreWellFormed(t *testing.T) {
+	for _, s := range all() {
+		t.Run(s.name, func(t *testing.T) {
+			v, p, said := s.solve(t)
+			page, err := HTML(v, p, said, "Blue")
+			require.NoError(t, err)
+			pictures := svgWhole.FindAllString(page, -1)
+			require.Equal(t, strings.Count(page, "<svg"), len(pictures))
+			require.Equal(t, p.BandStitches > 0, len(pictures) > 0)
+			for _, pic := range pictures {
+				require.NoError(t, wellFormed(pic), pic)
+				require.NotContains(t, pic, "NaN")
+				require.Contains(t, pic, `aria-label="`)
+				for _, m := range svgText.FindAllStringSubmatch(pic, -1) {
+					require.Contains(t, []string{mm(large), mm(small)}, m[1], "a letter height of its own: %s", m[2])
+				}
+			}
+		})
+	}
+}
+
+func wellFormed(text string) error {
+	d := xml.NewDecoder(strings.NewReader(text))
+	d.Strict = true
+	for {
+		if _, err := d.Token(); errors.Is(err, io.EOF) {
+			return nil
+		} else if err != nil {
+			return err
+		}
+	}
+}
+
+func TestNamesAreOnlyNames(t *testing.T) {
+	_, p, said := samples[0].solve(t)
+	v, _, _ := samples[0].solve(t)
+	tests := []struct{ name, shown string }{
+		{"Blue yoke", "Blue yoke"},
+		{"", "The neckband"},
+		{" \t\n", "The neckband"},
+		{"Söta bär 2", "Söta bär 2"},
+		{"<script>alert(1)</script>", "&lt;script&gt;alert(1)&lt;/script&gt;"},
+		{`"><img src=x onerror=alert(1)>`, "&#34;&gt;&lt;img src=x onerror=alert(1)&gt;"},
+		{"</title></style><b>", "&lt;/title&gt;&lt;/style&gt;&lt;b&gt;"},
+		{"a\nb\r\n# c\u2028d", "a b # c d"},
+		{"turn\u202eround\u0000\u200b", "turn round"},
+		{"{{.Under}}", "{{.Under}}"},
+		{"*bold* _x_ `y` [z](x) ![i](j)", "*bold* _x_ `y` [z](x) ![i](j)"},
+		{"&amp; &copy;", "&amp;amp; &amp;copy;"},
+		{"1. [ ] x\\", "1. [ ] x\\"},
+		{"see www.example.org", "see www.example.org"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			page, err := HTML(v, p, said, tt.name)
+			require.NoError(t, err)
+			require.Contains(t, page, "<h1>"+tt.shown+"</h1>")
+			require.Contains(t, page, "<title>"+tt.shown+"</title>")
+			require.Equal(t, 2, strings.Count(page, tt.shown), "only in the title and the heading")
+
+			// As Markdown the name must come out as the same letters.
+			var b bytes.Buffer
+			require.NoError(t, goldmark.New().Convert([]byte(Markdown(v, p, said, tt.name)), &b))
+			first, _, _ := strings.Cut(b.String(), "\n")
+			require.Equal(t, "<h1>"+strings.ReplaceAll(tt.shown, "&#34;", "&quot;")+"</h1>", first)
+		})
+	}
+}
+
+func TestAnUnfinishedPlanShowsWhatIsKnown(t *testing.T) {
+	for name, want := range map[string][]string{"nothing": {}, "stitches only": {"The needles", "Drop and latch 51 columns"}} {
+		for _, s := range odd {
+			if s.name != name {
+				continue
+			}
+			v, p, said := s.solve(t)
+			page, err := HTML(v, p, said, "")
+			require.NoError(t, err)
+			sec := sections(page)
+			for _, w := range want {
+				require.Contains(t, sec, w)
+			}
+			for _, absent := range []string{"Rows and tension", "Order of work", "How it will sit"} {
+				require.NotContains(t, sec, absent)
+			}
+		}
+	}
+}
+
+func TestAssumptionsNameTheirSources(t *testing.T) {
+	for _, s := range all() {
+		v, p, said := s.solve(t)
+		for _, a := range assumed(v, p, said) {
+			require.NotEmpty(t, a.Label, s.name)
+			require.NotEmpty(t, a.Value, "%s: %s", s.name, a.Label)
+			require.NotEmpty(t, a.Source, "%s: %s", s.name, a.Label)
+		}
+		list := assumed(v, p, p.In)
+		require.Empty(t, list, "%s: what was said is not assumed", s.name)
+	}
+}
