@@ -108,42 +108,6 @@ func (c *turn) cautionText(card rules.Card) string {
 	return text
 }
 
-// onTrouble answers a mishap: first what to do now so that nothing more is
-// lost, then the mend, then what it means for the plan.
-func (c *turn) onTrouble() (State, Reply) {
-	card, ok := c.book.Card("troubles", c.m.Card)
-	if !ok {
-		return c.onUnclear(listen.Problem{Code: "not-understood"})
-	}
-	v, p := c.voice(), c.plan()
-	parts := []string{"**" + card.Fields["title"] + ".**"}
-	add := func(head, section string) {
-		if s := v.Fill(card.Section(section), p); s != "" {
-			parts = append(parts, "**"+head+":** "+s)
-		}
-	}
-	add("Now", "now")
-	add("Mend", "mend")
-	add("The plan", "plan")
-	text := strings.Join(parts, "\n\n") + c.cautionText(card)
-	if other := c.soundsAlike(card); other != "" {
-		text += "\n\n" + other
-	}
-	return c.s, c.reply("trouble", text)
-}
-
-// soundsAlike is the question that tells this trouble from the one it is
-// easily taken for.
-func (c *turn) soundsAlike(card rules.Card) string {
-	id := card.Fields["apart"]
-	q := card.Section("apart")
-	other, ok := c.book.Card("troubles", id)
-	if !ok || q == "" {
-		return ""
-	}
-	return "**To be sure:** " + q + " If it is the other: \"" + other.List("words")[0] + "\"."
-}
-
 // onShow shows a part of what stands.
 func (c *turn) onShow() (State, Reply) {
 	p, v := c.plan(), c.voice()

@@ -13,6 +13,12 @@ func (c *turn) run() (State, Reply) {
 	if c.m.Kind != listen.Unclear && c.m.Kind != listen.Outside {
 		c.s.Misses = 0
 	}
+	if s, r, ok := c.answerApart(); ok {
+		return s, r
+	}
+	if s, r, ok := c.heardAfter(); ok {
+		return s, r
+	}
 	switch c.m.Kind {
 	case listen.Nothing:
 		return c.onNothing()

@@ -148,3 +148,16 @@ func (v Voice) Metres(m float64) string { return v.metres(m) }
 
 // Trim is a figure with at most so many decimals and no idle zeros.
 func Trim(x float64, decimals int) string { return trim(x, decimals) }
+
+// Small is a difference too small for Len: millimetres, or hundredths of an
+// inch, with its direction.
+func (v Voice) Small(cm float64) string {
+	word := "more"
+	if cm < 0 {
+		cm, word = -cm, "less"
+	}
+	if v.Unit == "in" {
+		return trim(cm/2.54, 2) + " in " + word
+	}
+	return trim(cm*10, 1) + " mm " + word
+}
