@@ -144,8 +144,10 @@ func (c *turn) onUndo() (State, Reply) {
 	switch {
 	case taken != "":
 		text += ": " + taken + "."
-	case was != now.Making:
+	case was != now.Making && c.whereText() != "":
 		text += ": " + c.whereText()
+	case was != now.Making:
+		text += ": you are not at the machine any more."
 	default:
 		text += "."
 	}

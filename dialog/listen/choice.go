@@ -64,16 +64,21 @@ func (b *binder) ribWords() {
 // columnKind tells whether the number at token i counts knit or purl columns:
 // "two knit, one purl" as well as "knit 2 purl 2".
 func (b *binder) columnKind(i int) string {
-	for _, j := range []int{i + 1, i - 1} {
-		if j < 0 || j >= len(b.l.tokens) || j > i && b.l.tokens[j].stop {
-			continue
+	j := i + 1
+	for _, t := range b.l.tokens { // whichever comes first in the line leads the pairs
+		if t.q != nil {
+			break
 		}
-		if s := b.l.tokens[j].stem; s == "knit" || s == "purl" {
-			if j == i+1 && i > 0 && (b.l.tokens[i-1].stem == "knit" || b.l.tokens[i-1].stem == "purl") {
-				continue // "knit 2 purl 2": the word before belongs to the number
-			}
-			return s
+		if t.stem == "knit" || t.stem == "purl" {
+			j = i - 1
+			break
 		}
+	}
+	if j < 0 || j >= len(b.l.tokens) || b.l.tokens[j].q != nil {
+		return ""
+	}
+	if s := b.l.tokens[j].stem; s == "knit" || s == "purl" {
+		return s
 	}
 	return ""
 }

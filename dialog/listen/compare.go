@@ -42,7 +42,7 @@ func (r *reading) compare() (Meaning, bool) {
 	if len(r.b.sets) == 0 && r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && r.l.has("stretchier", "stretchiest", "elastic", "springiest", "springier", "firmer", "firmest") && r.l.has("which", "what") {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
-	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && contains(r.inputs(), engine.KeyRib) {
+	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && !r.l.has("mock", "latch", "real") && contains(r.inputs(), engine.KeyRib) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
 	return Meaning{}, false

@@ -94,5 +94,9 @@ func (r *reading) howToIsSurer(c cueHit) bool {
 	if r.ctx.Open != "" && r.ctx.Open != "keep" && c.weight >= 3 && len(r.inputs()) > 0 {
 		return false
 	}
-	return f.cover >= 0.75 && f.mass > 2.5 && !r.l.has("measur")
+	floor := 0.75
+	if r.ctx.Open == "" && r.l.has("count") {
+		floor = 0.55
+	}
+	return f.cover >= floor && f.mass > 2 && !r.l.has("measur")
 }

@@ -84,7 +84,7 @@ func (b *binder) choiceBetween(i, j int) bool {
 
 // measureOf: a lone "one" is no measure.
 func measureOf(d rules.Dimension) bool {
-	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge
+	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge || d == rules.Rows
 }
 
 // twiceAllowed: a key may be given two values where they are choices to
@@ -139,7 +139,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Stitches:
 		return q.Unit == "" || q.Unit == "st"
 	case rules.Needles:
-		return q.Unit == "" || q.Unit == "needle" || q.Unit == "st"
+		return (q.Unit == "" || q.Unit == "needle" || q.Unit == "st") && !(q.Words && q.Value.Cmp(ten) < 0) // "one needle carries nothing" is no bed
 	case rules.Bumps:
 		return q.Unit == "" || q.Unit == "st"
 	case rules.LayersDim:

@@ -38,6 +38,12 @@ func (r *reading) number() (Meaning, bool) {
 	if r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
 		return Meaning{}, false
 	}
+	if h, _ := r.x.howto.best(r.l); !r.aboutRow() && (r.l.has("waste", "ravel", "buy", "wash") || !r.asksNumber() && len(r.l.quantities()) == 0 && h.cover >= 0.6 && h.mass > 3 && r.contentLeft() >= 2) {
+		return Meaning{}, false // a technique with a number's name in it
+	}
+	if !r.asks() && r.l.has("be") {
+		return Meaning{}, false // "my stitches are uneven" tells, it does not ask
+	}
 	keys = r.outcome(keys)
 	if r.troubleSure() && !r.asksNumber() || !r.asks() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
@@ -101,7 +107,7 @@ func (r *reading) contentLeft() int {
 
 func askWord(w string) bool {
 	switch w {
-	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "be", "get", "come", "out", "my",
+	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
 		"which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
 		return true
 	}

@@ -24,7 +24,7 @@ func (r *reading) place() (Meaning, bool) {
 	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
 		return Meaning{}, false
 	}
-	if c.topic == "latched" && r.asks() {
+	if c.topic == "latched" && r.asks() || c.topic == "done" && r.mishap() {
 		return Meaning{}, false
 	}
 	if c.topic != "where" && (r.l.question || r.cue(WhatIf) && r.l.has("if", "what")) {
@@ -86,6 +86,9 @@ func (r *reading) badRow() bool {
 
 func (r *reading) step() (Meaning, bool) {
 	c, ok := r.cues[Step]
+	if f, _ := r.x.trouble.best(r.l); ok && c.topic == "latched" && r.l.words() > 1 && f.cover >= 0.6 && f.mass > 2 && !r.l.has("latch", "hang", "sew") {
+		return Meaning{}, false // "stitch down at L12"
+	}
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}
@@ -93,7 +96,7 @@ func (r *reading) step() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	if c.topic == "goto" {
-		f, _ := r.x.steps.best(r.l)
+		f, _ := r.x.steps.bestOf(r.l.tokens[min(c.to, len(r.l.tokens)):])
 		if f.cover < 0.5 {
 			return Meaning{}, false
 		}

@@ -16,6 +16,9 @@ func (r *reading) shake() (Meaning, bool) {
 	if !ok || c.weight < 2 {
 		return Meaning{}, false
 	}
+	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
+		return Meaning{}, false // something has gone wrong; nothing is supposed
+	}
 	keys := r.inputs()
 	if len(keys) == 0 {
 		keys = r.results()

@@ -88,10 +88,13 @@ func slight(st string) bool {
 }
 
 // best finds the two cards that fit the line best.
-func (s *shelf) best(l *Line) (first, second found) {
+func (s *shelf) best(l *Line) (first, second found) { return s.bestOf(l.tokens) }
+
+// bestOf is best for a part of a line.
+func (s *shelf) bestOf(tokens []token) (first, second found) {
 	got := map[int]float64{}
 	seen := map[string]bool{}
-	for _, t := range l.tokens {
+	for _, t := range tokens {
 		st := t.stem
 		if t.q != nil {
 			st = t.text

@@ -7,10 +7,13 @@ func (r *reading) values() (Meaning, bool) {
 	if len(r.b.sets) == 0 {
 		return Meaning{}, false
 	}
+	if r.asks() && r.l.has("mean") {
+		return Meaning{Kind: HowTo, Card: "abbreviations"}, true
+	}
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
 		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
 	}
-	if r.leftOver() || r.oddRow() {
+	if r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true

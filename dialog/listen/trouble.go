@@ -26,7 +26,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
 	f, _ := r.x.trouble.best(r.l)
-	if r.b.sure() || len(r.b.sets) > 0 && f.cover < 0.8 || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+	if r.b.sure() || len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
 		return Meaning{}, false
 	}
 	floor := 0.62
@@ -36,10 +36,19 @@ func (r *reading) trouble() (Meaning, bool) {
 	if r.ctx.Making {
 		floor = 0.5 // at the machine a mishap is the likeliest thing to be told
 	}
+	if r.mishap() {
+		floor = 0.4
+	}
 	if f.cover >= floor && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
 		return r.troubleMeaning(), true
 	}
 	return Meaning{}, false
+}
+
+// mishap: the words of something gone wrong, beside a number that is no
+// answer ("the tension was set wrong for 4 rows").
+func (r *reading) mishap() bool {
+	return !r.b.sure() && !r.asks() && r.l.has("wrong", "too", "drop", "lose", "miss", "forget", "extra", "broke", "break", "jam", "slip", "skip", "ladder", "split", "uneven", "stuck", "mistake", "wrongly", "accidentally")
 }
 
 func (r *reading) troubleMeaning() Meaning {
@@ -58,8 +67,8 @@ func (r *reading) troubleMeaning() Meaning {
 func (r *reading) howTo() (Meaning, bool) {
 	f, _ := r.x.howto.best(r.l)
 	t, _ := r.x.trouble.best(r.l)
-	if f.mass < 1.5 {
-		return Meaning{}, false
+	if f.mass < 1.5 || !r.asks() && r.l.has("to") && r.l.has("up", "far") && r.l.has("latch", "hang", "sew") {
+		return Meaning{}, false // "latched up to" tells a place, if one that cannot be read
 	}
 	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
 		return Meaning{}, false
