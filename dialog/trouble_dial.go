@@ -94,8 +94,8 @@ func (c *turn) layersText(p engine.Plan, actual []int, first, n int) string {
 	is := c.depthOf(p, actual[from:from+r])
 	i := first - 1
 	text := fmt.Sprintf("%s at %s instead of %s: the %s comes to %s instead of %s (%s). Round the band at those rows: %s instead of %s.",
-		title(answer.RowSpan(first, first+n-1)), clickWords(actual[i]), clickWords(rows[i].Clicks), what,
-		v.Len(is.Float()), v.Len(was.Float()), v.Small(is.Sub(was).Float()),
+		title(answer.RowSpan(first, first+n-1)), setting(p, actual[i]), setting(p, rows[i].Clicks), what,
+		v.Fine(is.Float()), v.Fine(was.Float()), v.Small(is.Sub(was).Float()),
 		v.Len(c.evenRows(p, 3, actual[i]).FoldCircumference.Float()), v.Len(c.evenRows(p, 3, rows[i].Clicks).FoldCircumference.Float()))
 	if !p.Doubled {
 		m := nearestCut(c, p, actual, was, first+n-1)
@@ -148,8 +148,15 @@ func clicksOf(rows []engine.TensionRow) []int {
 	return out
 }
 
-func clickWords(k int) string {
-	return answer.DialNow(engine.TensionRow{Clicks: k})
+// setting is a number of clicks as the knitter sets it: the dial number where
+// the garment's is known.
+func setting(p engine.Plan, k int) string {
+	r := engine.TensionRow{Clicks: k}
+	if per := p.In.Num(engine.ClicksPerNumber); p.In.Has(engine.MainTension) && per.Sign() > 0 {
+		dial := p.In.Num(engine.MainTension).Sub(engine.Int(int64(k)).Div(per)).Float()
+		r.Dial = &dial
+	}
+	return answer.DialNow(r)
 }
 
 // dialPerRow is what one row a whole number out does, where the line does not

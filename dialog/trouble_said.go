@@ -3,6 +3,7 @@ package dialog
 import (
 	"strings"
 
+	"foldrow/dialog/listen"
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -69,4 +70,46 @@ func countSaid(said string) (int, bool) {
 		}
 	}
 	return 0, false
+}
+
+// heardSlip takes rows said with the dial they were knitted at as the trouble
+// they are, where the numbers in the line would pass for a change of the
+// plan: "3 rows at dial 5 instead of 4".
+func (c *turn) heardSlip() bool {
+	if !c.s.Making.On || c.m.Kind != listen.Unclear && c.m.Kind != listen.Values && c.m.Kind != listen.Trouble {
+		return false
+	}
+	s, low := slipSaid(c.said), strings.ToLower(c.said)
+	has := func(list ...string) bool {
+		for _, x := range list {
+			if strings.Contains(low, x) {
+				return true
+			}
+		}
+		return false
+	}
+	wrong := has("instead", "rather than", "wrong", "should have") || s.at > 0 && has("knitted", "were ", "was ")
+	if s.rows == 0 || !s.hasUsed || !wrong || !has("dial", "tension", "number", " at ", " on ") {
+		return false
+	}
+	return true
+}
+
+// slipCard is the trouble of such rows: too loose or too tight.
+func (c *turn) slipCard() string {
+	s, p := slipSaid(c.said), c.kept()
+	meant := s.meant
+	if !s.hasMeant {
+		at := s.at
+		if at == 0 {
+			at = c.s.Making.Row
+		}
+		if rows := p.Tension(); at > 0 && at <= len(rows) && p.In.Has(engine.MainTension) {
+			meant = p.In.Num(engine.MainTension).Sub(engine.Frac(int64(rows[at-1].Clicks), int64(max(1, p.In.Int(engine.ClicksPerNumber)))))
+		}
+	}
+	if s.used.Less(meant) {
+		return "wrong-dial-tight"
+	}
+	return "wrong-dial-loose"
 }

@@ -19,6 +19,9 @@ func (c *turn) run() (State, Reply) {
 	if s, r, ok := c.heardAfter(); ok {
 		return s, r
 	}
+	if c.heardSlip() {
+		c.m = listen.Meaning{Kind: listen.Trouble, Card: c.slipCard(), Topic: "sure"}
+	}
 	switch c.m.Kind {
 	case listen.Nothing:
 		return c.onNothing()
@@ -56,6 +59,8 @@ func (c *turn) run() (State, Reply) {
 		return c.onNotebook()
 	case listen.Help:
 		return c.onHelp()
+	case listen.Parts:
+		return c.onParts()
 	case listen.Outside:
 		return c.onOutside()
 	}

@@ -161,3 +161,11 @@ func (v Voice) Small(cm float64) string {
 	}
 	return trim(cm*10, 1) + " mm " + word
 }
+
+// Fine is a length where a tenth of a centimetre hides the difference.
+func (v Voice) Fine(cm float64) string {
+	if v.Unit == "in" {
+		return trim(cm/2.54, 2) + " in"
+	}
+	return trim(cm, 2) + " cm"
+}
