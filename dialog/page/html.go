@@ -48,7 +48,8 @@ func functions(s sheet) template.FuncMap {
 		"grade":   func() []string { return grade(s.plan) },
 		"section": func() string { return crossSection(s) },
 		"lean":    func() string { return leanWords(s) },
-		"needles": func(cols []int) [][]string { return clusters(cols, s.Stitches) },
+		"single":  func(cols []int) [][]string { return single(cols, s.Stitches) },
+		"grouped": func(cols []int) [][]string { return grouped(cols, s.Stitches) },
 		"care":    func() string { return careFirst },
 	}
 }
@@ -61,9 +62,18 @@ func toHTML(markdown string) (template.HTML, error) {
 	return template.HTML(b.String()), err
 }
 
-// clusters names columns, those side by side together, so that the two needles
+// single names columns one by one.
+func single(cols []int, stitches int) [][]string {
+	out := make([][]string, len(cols))
+	for i, c := range cols {
+		out[i] = []string{engine.NeedleName(c, stitches)}
+	}
+	return out
+}
+
+// grouped names columns, those side by side together, so that the two needles
 // of a wide rib's column are ticked as a pair.
-func clusters(cols []int, stitches int) [][]string {
+func grouped(cols []int, stitches int) [][]string {
 	var out [][]string
 	for i, c := range cols {
 		if i == 0 || c != cols[i-1]+1 {
