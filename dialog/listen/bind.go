@@ -3,6 +3,7 @@ package listen
 import (
 	"foldrow/engine"
 	"sort"
+	"strings"
 )
 
 // binder gives every quantity of a line to the thing it is about.
@@ -62,7 +63,8 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 		return false
 	}
 	s.Key, s.Near = k, near
-	if t.q.Sign > 0 && b.l.text[t.start] == '+' {
+	plus := strings.HasPrefix(t.text, "plus") && (k == engine.Neck || k == engine.Depth || k == engine.DepthRows)
+	if t.q.Sign > 0 && (plus || b.l.text[t.start] == '+') {
 		s.Relative = true
 	} else if sign, times := b.comparative(i, k); sign != 0 {
 		s.Relative = true

@@ -69,6 +69,8 @@ func (r *reading) aboutNeedle() engine.Key {
 			return engine.HemNeedles
 		case r.l.has("two", "double", "decreas"):
 			return engine.Rehang
+		case r.l.has("on", "be"):
+			return engine.RibColumns
 		}
 	}
 	return ""

@@ -44,7 +44,7 @@ func (r *reading) passes() (Meaning, bool) {
 
 // fits: does the band go on the bed in one piece.
 func (r *reading) fits() (Meaning, bool) {
-	if !r.cue("fits") || r.l.has("head", "sewing", "sew", "while", "ran") || !r.asks() && !r.l.question {
+	if !r.cue("fits") || r.l.has("head", "sewing", "sew", "while", "ran", "stretch") || !r.asks() && !r.l.question {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}, Sets: r.b.sets}

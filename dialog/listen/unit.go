@@ -88,6 +88,9 @@ func (b *binder) byTopic(i int) {
 		b.relativeTopic(i)
 		return
 	}
+	if b.l.has("front", "button", "buttonhol", "sleev", "yoke", "bust", "chest", "body") {
+		return // a length of another part of the garment
+	}
 	if !b.asked && b.l.words() <= 1 {
 		return // a lone length in a standing plan may be anything
 	}
