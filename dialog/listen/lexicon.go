@@ -62,7 +62,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		names: map[string][]name{}, byFirst: map[string][]int{},
 		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: map[string]bool{},
 	}
-	if err := x.addPhrases(book.Cards("phrases")); err != nil {
+	if err := x.addPhrases(append(slices.Clip(book.Cards("phrases")), book.Cards("parts")...)); err != nil {
 		return nil, err
 	}
 	for _, k := range book.Keys {

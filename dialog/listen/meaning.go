@@ -31,6 +31,7 @@ const (
 	Help      Kind = "help"
 	Skip      Kind = "skip" // leave the open question for now
 	Unclear   Kind = "unclear"
+	Parts     Kind = "parts" // the yoke, colour rows, front bands and buttonholes around the neckband
 	Outside   Kind = "outside"
 )
 
@@ -103,6 +104,7 @@ type Meaning struct {
 	Fixes   []Fix    //
 	Notes   []string // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
+	Parts   Part // of kind Parts
 }
 
 // Context is all that listening may know of the conversation.
