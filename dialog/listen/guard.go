@@ -1,0 +1,93 @@
+package listen
+
+// guarded stops values that are there but not meant as such: a negation says
+// what a thing is not, a story what somebody else did, a limit where it may
+// not go. Taking the number would set just what was refused.
+func (r *reading) guarded() (Meaning, bool) {
+	if len(r.b.sets) == 0 || r.asks() || r.cue(Why) {
+		return Meaning{}, false
+	}
+	code := ""
+	switch {
+	case r.negated():
+		code = "negated"
+	case r.story():
+		code = "story"
+	case r.limit():
+		code = "limit"
+	default:
+		return Meaning{}, false
+	}
+	s := r.b.sets[len(r.b.sets)-1]
+	return Meaning{Kind: Unclear, Sets: nil, Problem: Problem{Code: code, Key: s.Key, Low: s.Value, Unit: s.Unit}}, true
+}
+
+// negated: "not", "without" or "anything but" leads to a value of the line.
+func (r *reading) negated() bool {
+	for _, at := range r.b.at {
+		for j := at - 1; j >= max(0, at-6); j-- {
+			t := r.l.tokens[j]
+			if t.q != nil || r.l.tokens[j+1].stop && j+1 <= at {
+				break
+			}
+			switch t.text {
+			case "not", "never", "without":
+				return true
+			case "but":
+				if j > 0 && r.l.tokens[j-1].text == "anything" {
+					return true
+				}
+			}
+			if t.text == "but" || t.text == "and" {
+				break
+			}
+		}
+	}
+	return false
+}
+
+// story: somebody else's knitting, or the knitter's own of another time.
+func (r *reading) story() bool {
+	if r.l.has("friend", "book", "magazin", "people", "previously", "neighbour", "teacher") {
+		return true
+	}
+	return r.l.has("last") && r.l.has("time", "sweater", "cardigan", "jumper", "one", "year", "garment") && !r.l.has("stag") ||
+		r.l.has("before") && r.spoken("was") || r.l.has("used") && r.l.has("before")
+}
+
+// limit: "at most 10 rows" says where the depth may end, not what it is.
+func (r *reading) limit() bool {
+	if r.l.has("max", "maximum", "minimum") && !r.dialMin() {
+		return true
+	}
+	for i := 1; i < len(r.l.tokens); i++ {
+		pair := r.l.tokens[i-1].text + " " + r.l.tokens[i].text
+		switch pair {
+		case "at most", "at least", "deeper than", "wider than", "longer than", "bigger than", "more than", "less than", "fewer than", "smaller than", "larger than":
+			if i+1 < len(r.l.tokens) && r.l.tokens[i+1].q != nil {
+				return !r.dialMin()
+			}
+		}
+	}
+	return false
+}
+
+// dialMin: the lowest dial number is a limit by nature.
+func (r *reading) dialMin() bool {
+	for _, s := range r.b.sets {
+		if s.Key == "dial_min" {
+			return r.l.has("dial", "number", "tension")
+		}
+	}
+	return false
+}
+
+// spoken reports whether the word stands in the line as typed, in that form.
+func (r *reading) spoken(word string) bool {
+	for _, t := range r.l.tokens {
+		if t.text == word {
+			return true
+		}
+	}
+	return false
+}
