@@ -69,8 +69,8 @@ func (c *turn) afterNeck(p engine.Plan, neck engine.Num) string {
 		return text
 	}
 	q := engine.Solve(p.In.With(engine.StitchGauge, g))
-	return text + fmt.Sprintf(" So %d stitches were knitted at %s, not %s. For the same neck the next band takes **%d stitches**; say *%s stitches in 10 cm* when you plan it. It is kept with this project.",
-		p.BandStitches, c.voice().Figure(engine.StitchGauge, g.Float()), c.voice().Value(p, engine.StitchGauge), q.BandStitches, answer.Trim(g.Float(), 1))
+	return text + fmt.Sprintf(" So %d stitches were knitted at %s, not %s. For the same neck the next band takes **%d stitches**; say *%s* when you plan it. It is kept with this project.",
+		p.BandStitches, c.voice().Figure(engine.StitchGauge, g.Float()), c.voice().Value(p, engine.StitchGauge), q.BandStitches, c.voice().Figure(engine.StitchGauge, g.Float()))
 }
 
 // afterDepth gives the rows as they came out, and how many the next one takes.
@@ -85,9 +85,9 @@ func (c *turn) afterDepth(p engine.Plan, depth engine.Num) string {
 		want = p.In.Num(engine.Depth)
 	}
 	q := engine.Solve(p.In.Without(engine.DepthRows).With(engine.RowGauge, r).With(engine.Depth, want))
-	return text + fmt.Sprintf(" So the rows came out at %s, not %s. For %s the next band takes **%s a layer**, not %d; say *%s rows in 10 cm* when you plan it. It is kept with this project.",
+	return text + fmt.Sprintf(" So the rows came out at %s, not %s. For %s the next band takes **%s a layer**, not %d; say *%s* when you plan it. It is kept with this project.",
 		c.voice().Figure(engine.RowGauge, r.Float()), c.voice().Value(p, engine.RowGauge), c.voice().Len(want.Float()),
-		rowsWord(q.LayerRows), p.LayerRows, answer.Trim(r.Float(), 1))
+		rowsWord(q.LayerRows), p.LayerRows, c.voice().Figure(engine.RowGauge, r.Float()))
 }
 
 // afterEdge gives the rib's own factors from the free edge and keeps them: they

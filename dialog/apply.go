@@ -1,6 +1,8 @@
 package dialog
 
 import (
+	"slices"
+
 	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
@@ -23,6 +25,9 @@ func (c *turn) apply(in engine.Inputs, sets []listen.Set) applied {
 		if a.problem = c.applyOne(&a, s); a.problem.Code != "" {
 			return a
 		}
+	}
+	if slices.Contains(a.keys, engine.Depth) && slices.Contains(a.keys, engine.DepthRows) {
+		a.problem = listen.Problem{Code: "two-values", Key: engine.Depth} // the one excludes the other
 	}
 	return a
 }

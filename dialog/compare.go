@@ -145,6 +145,9 @@ func (c *turn) shakeDelta(k engine.Key) engine.Num {
 func (c *turn) shaken(p engine.Plan, k engine.Key, delta engine.Num) (down, up engine.Plan) {
 	in := p.In.Without(engine.Depth).With(engine.DepthRows, engine.Int(int64(p.LayerRows)))
 	down, up = engine.Shake(in, k, delta)
+	if k == engine.Neck || k == engine.NeckBody || k == engine.Head {
+		return down, up // measured on the body: another neck wants another count
+	}
 	return sameCount(down, p), sameCount(up, p)
 }
 

@@ -54,7 +54,7 @@ func (c *turn) move(w where) (State, Reply) {
 		if w.m.Over {
 			return c.moved(c.standingAt(w.p, Making{On: true, Way: w.m.Way}), "")
 		}
-		return c.stepReply("(You have begun already; *start from the hem* and the like begin elsewhere.)")
+		return c.stepReply("(You have begun already.)")
 	case "goto":
 		return c.jump(w)
 	case "row", "done":

@@ -83,7 +83,7 @@ func (b block) ribsThatFit() string {
 		return "The columns are being latched, too."
 	}
 	n := b.was.BandStitches
-	neck := engine.Frac(int64(b.was.NeckResult.Mul(engine.Int(10)).Round()), 10)
+	neck, neckWord := b.neckToSay()
 	var fits []string
 	for _, r := range b.c.book.Ribs {
 		if r.Rib == b.was.In.Rib {
@@ -94,13 +94,24 @@ func (b block) ribsThatFit() string {
 		case engine.Solve(b.c.filled(in)).BandStitches == n:
 			fits = append(fits, "*"+r.Rib.String()+"*")
 		case engine.Solve(b.c.filled(in.Without(engine.NeckBody).With(engine.Neck, neck))).BandStitches == n:
-			fits = append(fits, "*neck "+answer.Trim(neck.Float(), 1)+" cm and "+r.Rib.String()+"*")
+			fits = append(fits, "*neck "+neckWord+" and "+r.Rib.String()+"*")
 		}
 	}
 	if len(fits) == 0 {
 		return fmt.Sprintf("No other rib closes on %d.", n)
 	}
 	return fmt.Sprintf("On %d these still close: %s.", n, strings.Join(fits, ", "))
+}
+
+// neckToSay is the neck that the stitches on the needles give, as one would
+// type it, and just what that means in cm.
+func (b block) neckToSay() (engine.Num, string) {
+	per, unit := engine.Int(1), " cm"
+	if b.c.s.Unit == "in" {
+		per, unit = engine.Frac(254, 100), " in"
+	}
+	tenths := engine.Frac(int64(b.was.NeckResult.Div(per).Mul(engine.Int(10)).Round()), 10)
+	return tenths.Mul(per), answer.Trim(tenths.Float(), 1) + unit
 }
 
 // layers: one layer or two is settled at the fold, or where latching begins.

@@ -63,8 +63,8 @@ func (c *turn) dialCheck(w where, n int) string {
 	switch len(changes) {
 	case 0:
 		return ""
-	case 1, 2:
-		return "(Changed on the way? Row " + strings.Join(changes, ", row ") + ".)"
+	case 1:
+		return "(Changed on the way? Row " + changes[0] + ".)"
 	}
 	return fmt.Sprintf("(Changed on the way? There were %d dial changes.)", len(changes))
 }

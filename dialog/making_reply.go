@@ -25,12 +25,16 @@ func (c *turn) stepReply(note string) (State, Reply) {
 func (c *turn) stepText(w where, note string) string {
 	v, card := c.voice(), w.card()
 	_, i := w.part()
-	first, last := i == 0, i == len(w.parts())-1
+	first, last := i == 0 && w.done() == 0, i == len(w.parts())-1
 	text, right, care := "", "", ""
-	if first {
+	if first && w.m.Column == "" {
 		text, care = v.Line(card.Text, w.p), card.Section("care")
 	}
-	if last || card.Fields["needles"] == "latch" || card.Fields["needles"] == "hem" {
+	switch needles := card.Fields["needles"]; {
+	case needles == "sew":
+		text = v.Line(card.Text, w.p)
+		fallthrough
+	case last, needles == "latch", needles == "hem":
 		right = "Right: " + lower(v.Line(card.Section("right"), w.p))
 	}
 	if care != "" {
@@ -40,7 +44,7 @@ func (c *turn) stepText(w where, note string) string {
 	if w.at == len(w.order)-1 {
 		end = "The last step; then say what the band measures."
 	}
-	return answer.Screen(w.title(), note, w.doNow(), text, right, care, end)
+	return answer.Screen(w.title(), note, w.doNow(note == ""), text, right, care, end)
 }
 
 func lower(s string) string {
@@ -60,8 +64,8 @@ func (w where) title() string {
 }
 
 // doNow is the line with the rows or the needles of this part; "" for a step
-// that has none.
-func (w where) doNow() string {
+// that has none. The way along the needles is said where there is room.
+func (w where) doNow(room bool) string {
 	s, i := w.part()
 	n := w.p.BandStitches
 	if w.card().Fields["rows"] != "" {
@@ -73,7 +77,7 @@ func (w where) doNow() string {
 		return w.hangNow(from, s.to)
 	case "latch":
 		text := "Columns " + columnSpan(from+1, s.to, len(w.along())) + answer.Needles(w.along()[from:s.to], n) + "."
-		if w.m.Done == 0 {
+		if w.m.Done == 0 && room {
 			text += " " + wayText(w.m.Way)
 		}
 		return text
@@ -95,8 +99,11 @@ func (w where) doNow() string {
 }
 
 func columnSpan(from, to, all int) string {
-	if from == to {
+	switch to {
+	case from:
 		return fmt.Sprintf("%d of %d: ", from, all)
+	case from + 1:
+		return fmt.Sprintf("%d and %d of %d: ", from, to, all)
 	}
 	return fmt.Sprintf("%d to %d of %d: ", from, to, all)
 }
@@ -143,19 +150,16 @@ func (c *turn) whereReply(w where) (State, Reply) {
 	if w.m.Over {
 		return c.s, c.reply("step", c.overText(w))
 	}
-	note := ""
-	switch left := w.p.TotalRows - w.m.Row; {
-	case w.card().Fields["rows"] != "":
-		note = fmt.Sprintf("%s knitted, %d to go.", title(answer.Count(w.m.Row, "row", "rows")), left)
-	case w.m.Done > 0:
-		note = fmt.Sprintf("Done up to %s: %d of %d.", w.m.Column, w.m.Done, len(w.along()))
-	default:
-		if rest := len(w.order) - 1 - w.at; rest > 0 {
-			note = fmt.Sprintf("After this: %s.", answer.Count(rest, "more step", "more steps"))
-		}
-	}
 	c.about = &c.s.Said
-	return c.s, c.reply("step", c.stepText(w, note))
+	switch {
+	case w.card().Fields["rows"] != "":
+		note := fmt.Sprintf("%s knitted, %d to go.", title(rowsWord(w.m.Row)), w.p.TotalRows-w.m.Row)
+		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
+	case w.m.Done > 0:
+		note := fmt.Sprintf("Done up to %s: %d of %d.", w.m.Column, w.m.Done, len(w.along()))
+		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
+	}
+	return c.stepReply("")
 }
 
 // spoilsReply tells what goes wrong at this step, with its cautions in full

@@ -60,6 +60,12 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I read %s rows in all, which do not part into two equal layers. Say the rows of one layer.", low)
 	case "row":
 		return "I cannot tell which row you are on. For example: *row 7*."
+	case "negated":
+		return fmt.Sprintf("I heard what the %s is not to be; nothing is changed. Say what it should be. %s", label, c.tryFor(p.Key))
+	case "story":
+		return fmt.Sprintf("I took that as a story and set nothing. To set the %s, say it outright. %s", label, c.tryFor(p.Key))
+	case "limit":
+		return fmt.Sprintf("I heard a limit for the %s, not a value; nothing is changed. Say the value. %s", label, c.tryFor(p.Key))
 	case "rib":
 		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
 	case "long":
@@ -115,6 +121,8 @@ func (c *turn) example() string {
 	card, _ := c.book.Key(questionKey(q))
 	return card.Example
 }
+
+func (c *turn) tryFor(k engine.Key) string { return fmt.Sprintf("For example: *%s*.", c.exampleFor(k)) }
 
 func (c *turn) tryThis() string { return fmt.Sprintf("For example: *%s*.", c.example()) }
 

@@ -64,7 +64,10 @@ func (c *turn) whyKeys(p engine.Plan) []engine.Key {
 		return c.m.Keys[:1]
 	case len(c.m.Sets) > 0:
 		return []engine.Key{c.m.Sets[0].Key}
-	case c.s.Topic != "":
+	case c.s.WhyKey != "" || c.s.Topic != "" && !c.base().Has(c.s.Topic):
+		if c.s.WhyKey != "" && (c.s.Topic == "" || c.base().Has(c.s.Topic)) {
+			return []engine.Key{c.s.WhyKey}
+		}
 		return []engine.Key{c.s.Topic}
 	case p.BandStitches > 0:
 		return []engine.Key{engine.BandStitches}

@@ -80,7 +80,7 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 	case rows[done-1].Clicks != now.Clicks:
 		b.WriteString(upper(turnTo(rows[done-1], now)) + " now. ")
 	default:
-		b.WriteString("Leave the dial" + standsAt(now) + ". ")
+		b.WriteString("Leave the dial " + standsAt(now) + ". ")
 	}
 	b.WriteString("Knit " + RowSpan(done+1, to) + ".")
 	switch {
@@ -96,14 +96,17 @@ func setTo(r engine.TensionRow) string {
 	if r.Dial != nil {
 		return "the dial to " + trim(*r.Dial, 3)
 	}
-	return "the dial: " + dialText(r)
+	if r.Clicks == 0 {
+		return dialText(r)
+	}
+	return "the dial " + DialNow(r)
 }
 
 func standsAt(r engine.TensionRow) string {
 	if r.Dial != nil {
-		return " at " + trim(*r.Dial, 3)
+		return "at " + trim(*r.Dial, 3)
 	}
-	return " (" + dialText(r) + ")"
+	return "as it is"
 }
 
 // turnTo is the change from one row to the next, as it is done.

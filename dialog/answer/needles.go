@@ -101,7 +101,7 @@ func (r needleRun) words(n int) string {
 	case r.groups == 2:
 		return group(r.first) + " and " + group(last)
 	case r.width == 1:
-		return fmt.Sprintf("every %s needle from %s to %s (%d)", Ordinal(r.step), name(r.first), name(last), r.groups)
+		return fmt.Sprintf("every %s needle from %s to %s (%d needles)", Ordinal(r.step), name(r.first), name(last), r.groups)
 	}
 	return fmt.Sprintf("%d side by side at every %s needle, first %s, last %s (%d groups)",
 		r.width, Ordinal(r.step), group(r.first), group(last), r.groups)

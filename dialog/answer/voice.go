@@ -38,6 +38,9 @@ func (v Voice) Exact(cm engine.Num, u quantity.Unit) string {
 	if u == "in" {
 		return quantity.PrintInches(cm)
 	}
+	if cm.Mul(engine.Int(100)).IsInt() {
+		return quantity.Print(cm, "cm")
+	}
 	return quantity.PrintCm(cm)
 }
 

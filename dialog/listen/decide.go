@@ -3,12 +3,14 @@ package listen
 import "foldrow/engine"
 
 func (r *reading) keepOrDrop() (Meaning, bool) {
-	if len(r.b.sets) > 0 {
-		return Meaning{}, false
+	if len(r.b.sets) > 0 || r.asks() || len(r.inputs()) > 0 && r.l.words() > 2 {
+		return Meaning{}, false // "keep the neck as it is" is more than a yes
 	}
 	drop, dropped := r.cues[Drop]
 	keep, kept := r.cues[Keep]
 	switch {
+	case dropped && len(r.l.quantities()) > 0:
+		return Meaning{}, false
 	case dropped && (!kept || drop.weight >= keep.weight) && (r.ctx.Open == "keep" || r.l.words() <= 5 && !r.asks()):
 		if r.ctx.Open != "keep" && r.cue(Trouble) {
 			return Meaning{}, false

@@ -145,7 +145,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.LayersDim:
 		return q.Unit == ""
 	case rules.Clicks:
-		return q.Unit == "" || q.Unit == "click"
+		return q.Unit == "" || q.Unit == "click" || q.Unit == "row" && q.After // "fold row 2"
 	case rules.Dial:
 		return !q.Ordinal && (q.Unit == "" || q.Unit == "number" && q.After)
 	case rules.Percent:

@@ -21,7 +21,7 @@ func (b *binder) phrasings() {
 	sort.SliceStable(all, func(i, j int) bool { return all[i].h.weight > all[j].h.weight })
 	taken := make([]bool, len(b.l.tokens))
 	for _, m := range all {
-		if b.overlaps(taken, m.h) {
+		if b.overlaps(taken, m.h) || b.told(m.s, m.h) {
 			continue
 		}
 		if m.s.isFix {
@@ -41,6 +41,19 @@ func (b *binder) phrasings() {
 	}
 }
 
+// told: "I have hung them all" reports work done; it sets no spacing.
+func (b *binder) told(s setting, h hit) bool {
+	if !b.ctx.Making || s.key != engine.HemEvery {
+		return false
+	}
+	for _, t := range b.l.tokens {
+		if t.text == "hung" {
+			return true
+		}
+	}
+	return false
+}
+
 // slotValue is the quantity that a phrasing holds for its key.
 func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 	for _, i := range h.slots {
@@ -50,6 +63,9 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 		}
 		if q != nil {
 			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
+				return 0, false
+			}
+			if q.Unit == "" && (k == engine.YarnLeft && !b.l.has("yarn", "wool", "gram", "left") || k == engine.NeedlePitch && !b.l.has("pitch", "spac", "apart")) {
 				return 0, false
 			}
 			return i, !b.used[i] && !b.dropped[i] && accepts(b.x.spans[k].Dimension, b.l.tokens[i].q)

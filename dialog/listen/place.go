@@ -89,6 +89,9 @@ func (r *reading) step() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); ok && c.topic == "latched" && r.l.words() > 1 && f.cover >= 0.6 && f.mass > 2 && !r.l.has("latch", "hang", "sew") {
 		return Meaning{}, false // "stitch down at L12"
 	}
+	if ok && c.topic == "done" && r.mishap() {
+		return Meaning{}, false
+	}
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}

@@ -84,6 +84,17 @@ func (b *binder) counted() {
 	}
 }
 
+// plainPair: two numbers that go together as stitches and rows of plain
+// knitting.
+func (b *binder) plainPair(i, j int) bool {
+	p, q := b.l.tokens[i].q, b.l.tokens[j].q
+	if p.Ordinal || q.Ordinal || p.Value.Cmp(engine.Int(12)) < 0 {
+		return false
+	}
+	r := q.Value.Div(p.Value)
+	return within(r, [2]engine.Num{engine.Frac(11, 10), engine.Frac(16, 10)})
+}
+
 // rowGaugeFor reports whether a bare rate is the row gauge: the words name
 // rows, or stitches have been said already.
 func (b *binder) rowGaugeFor(i int) bool {
@@ -109,6 +120,9 @@ func (b *binder) pair() {
 		q := b.l.tokens[i].q
 		said := b.named1(engine.StitchGauge)
 		bare := q.Unit == "" && b.l.tokens[j].q.Unit == "" && !q.Ordinal && !b.l.tokens[j].q.Ordinal && said && j <= i+2
+		if b.ctx.Open == "garment" && !q.Pair && q.Unit == "" && b.l.tokens[j].q.Unit == "" && j == i+1 && b.plainPair(i, j) {
+			bare = true // "cardi 29 41"
+		}
 		if !q.Pair && !bare || b.has(engine.StitchGauge) || b.has(engine.RowGauge) {
 			continue
 		}

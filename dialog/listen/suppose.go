@@ -4,7 +4,7 @@ import "foldrow/engine"
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
-	if n, is := r.stitchesSupposed(); ok && is && len(r.b.sets) == 0 {
+	if n, is := r.stitchesSupposed(); is && (ok && len(r.b.sets) == 0 || r.asks() && r.onlyYoke()) {
 		return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
 	}
 	if !ok || len(r.b.sets) == 0 || r.ctx.Open != "" && r.ctx.Open != "keep" && !r.l.has("if", "suppos") && !r.l.question && !r.strongWhatIf(cue) {
@@ -14,6 +14,12 @@ func (r *reading) whatIf() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.setsMeaning(WhatIf), true
+}
+
+// onlyYoke: the count was taken for the yoke's though nothing names the yoke:
+// "could I have 130 stitches".
+func (r *reading) onlyYoke() bool {
+	return len(r.b.sets) == 1 && r.b.sets[0].Key == engine.YokeStitches && !r.l.has("yok", "yoke", "wast", "waste", "wait", "live", "held", "holder")
 }
 
 // stitchesSupposed: "what if I cast on 111" supposes a count, which is a

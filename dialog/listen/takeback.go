@@ -10,6 +10,8 @@ func (b *binder) notOurs() {
 	for _, i := range b.l.quantities() {
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
+			case "ball", "skein", "hank", "cone":
+				b.dropped[i] = b.l.tokens[i].q.Unit == ""
 			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "time", "point", "mil":
 				b.dropped[i] = true
 			}
@@ -27,6 +29,14 @@ func (b *binder) takeBack() {
 	qs := b.l.quantities()
 	for n, i := range qs {
 		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
+			b.dropped[i] = true
+			continue
+		}
+		if i > 1 && b.l.tokens[i-2].text == "instead" && b.l.tokens[i-1].text == "of" {
+			b.dropped[i] = true
+			continue
+		}
+		if n == 0 && len(qs) > 1 && i > 0 && b.l.has("swap", "exchang", "replac") && b.l.has("for", "with") {
 			b.dropped[i] = true
 			continue
 		}

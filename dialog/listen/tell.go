@@ -39,6 +39,20 @@ func (r *reading) bareBeside(i int) bool {
 	return false
 }
 
+// atPast: at the machine, "I was at dial 5 for the last 2" tells what went
+// wrong; it does not set the garment's dial.
+func (r *reading) atPast() (Meaning, bool) {
+	if !r.ctx.Making || !r.spoken("was") && !r.spoken("were") || !r.l.has("last", "for") {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key == engine.MainTension {
+			return Meaning{Kind: Trouble, Card: "wrong-dial-loose", Other: "wrong-dial-tight"}, true
+		}
+	}
+	return Meaning{}, false
+}
+
 // onlyOpen: every set answers the open question ("40 cm?").
 func (r *reading) onlyOpen() bool {
 	for _, s := range r.b.sets {

@@ -1,24 +1,35 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // byUnit binds what no name has taken: to the open question where that can
 // take it, else to the one thing that the unit or the size allows.
 func (b *binder) byUnit() {
 	for _, i := range b.free() {
+		if b.corrects(i) {
+			continue
+		}
 		if b.openTakes(i) || b.doubtful(i) {
 			continue
 		}
 		q := b.l.tokens[i].q
 		switch {
 		case q.Unit == "row" && !q.After && !q.Ordinal:
-			b.add(engine.DepthRows, i, 0)
+			if !b.l.has("remov", "unravel", "unravell", "rip", "frog", "last") && !(b.l.has("take", "pull") && b.l.has("out", "back")) {
+				b.add(engine.DepthRows, i, 0)
+			}
 		case q.Unit == "needle" && !q.Ordinal && !q.After:
 			b.add(engine.BedNeedles, i, 0)
 		case q.Unit == "g" || q.Unit == "oz":
 			b.add(engine.YarnLeft, i, 0)
 		case q.Unit == "mm":
-			b.add(engine.NeedlePitch, i, 0)
+			if b.has(engine.BedNeedles) || b.l.has("pitch", "apart", "bed", "machin", "spac", "between", "distanc") {
+				b.add(engine.NeedlePitch, i, 0)
+			}
 		case isLength(q.Unit):
 			b.byTopic(i)
 		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0 && b.l.has("every", "each", "hem", "bump"):
@@ -29,11 +40,51 @@ func (b *binder) byUnit() {
 	}
 }
 
+// corrects gives a lone number to what was set last, where the line mends it:
+// "no, 53 cm", "make it 13", "and 14".
+func (b *binder) corrects(i int) bool {
+	k := topicInput(b.ctx.Topic)
+	q := b.l.tokens[i].q
+	if k == "" || b.ctx.Open != "" && b.ctx.Open != "keep" || len(b.l.quantities()) != 1 || q.Ordinal || q.After || q.Rib || len(b.l.mentions) > 0 {
+		return false
+	}
+	switch b.l.tokens[b.l.begin].text {
+	case "no", "oops", "sorry", "make", "and", "rather", "actually", "better", "or":
+	default:
+		return false
+	}
+	if sign, _ := b.comparative(i, ""); sign != 0 || !accepts(b.x.spans[k].Dimension, q) {
+		return false
+	}
+	s, p := b.x.value(k, q, b.ctx)
+	if p.Code != "" || b.x.spans[k].HasSpan && !within(s.Value, b.x.spans[k].Usual) {
+		return false
+	}
+	return b.add(k, i, 1)
+}
+
+// topicInput is the input that a topic is about: "the rows" for the rows that
+// came out.
+func topicInput(k engine.Key) engine.Key {
+	switch k {
+	case engine.LayerRows, engine.TotalRows:
+		return engine.DepthRows
+	case engine.DepthResult:
+		return engine.Depth
+	case engine.NeckResult:
+		return engine.Neck
+	}
+	if engine.IsNumber(k) {
+		return k
+	}
+	return ""
+}
+
 // doubtful notes a second lone number beside one that the open question has
 // taken: "3 or maybe 4".
 func (b *binder) doubtful(i int) bool {
 	q := b.l.tokens[i].q
-	if b.ctx.Open == "" || b.ctx.Open == "keep" || q.Unit != "" && !isLength(q.Unit) || q.After || q.Ordinal || q.Words && q.Value.Equal(engine.Int(1)) || b.asked {
+	if b.ctx.Open != "gauge" && b.ctx.Open != "neck" && b.ctx.Open != "depth" || q.Unit != "" && !isLength(q.Unit) || q.After || q.Ordinal || q.Words && q.Value.Equal(engine.Int(1)) || b.asked {
 		return false
 	}
 	k := engine.Key(b.ctx.Open)
@@ -116,7 +167,14 @@ func (b *binder) byTopic(i int) {
 // relativeTopic: "2 cm deeper" is the depth, "2 cm bigger" the neck, "2 cm
 // more" what was spoken of last.
 func (b *binder) relativeTopic(i int) {
-	for j := max(0, i-3); j < min(len(b.l.tokens), i+4); j++ {
+	var near []int // the words after it first, then those before, none beyond another number
+	for j := i + 1; j < min(len(b.l.tokens), i+4) && b.l.tokens[j].q == nil; j++ {
+		near = append(near, j)
+	}
+	for j := i - 1; j >= max(0, i-3) && b.l.tokens[j].q == nil; j-- {
+		near = append(near, j)
+	}
+	for _, j := range near {
 		switch b.l.tokens[j].text {
 		case "deeper", "shallower", "taller", "higher", "deep", "longer", "shorter":
 			b.add(engine.Depth, i, 1)
@@ -138,8 +196,15 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	if i > 0 && (toks[i-1].text == "to" || toks[i-1].text == "at" || toks[i-1].text == "than") {
 		return 0, false
 	}
-	if k == engine.StartClicks || k == engine.FoldRow || k == engine.HemEvery {
+	switch k {
+	case engine.StartClicks, engine.FoldRow, engine.HemEvery, engine.EdgeStretch, engine.RibStretch, engine.RibDraw, engine.NumberEffect, engine.ClickEffect, engine.MainTension:
 		return 0, false
+	}
+	if lead := strings.TrimRight(b.l.text[:toks[i].start], " "); len(lead) > 1 && strings.HasSuffix(lead, "+") {
+		return 1, false
+	}
+	if s := changeVerb(b.l); s != 0 {
+		return s, false
 	}
 	for j := i + 1; j < len(toks) && j <= i+3; j++ {
 		if toks[j].q != nil || toks[j].stop {
@@ -169,6 +234,17 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 		}
 	}
 	return 0, false
+}
+
+// changeVerb: "shrink the neck 2 cm" changes by, not to.
+func changeVerb(l *Line) int {
+	switch {
+	case l.has("widen", "deepen", "lengthen", "enlarg", "extend", "grow"):
+		return 1
+	case l.has("shrink", "narrow", "shorten"):
+		return -1
+	}
+	return 0
 }
 
 func comparativeWord(w string) int {

@@ -40,7 +40,7 @@ func (x *Lexicon) value(k engine.Key, q *quantity.Quantity, ctx Context) (Set, P
 		}
 	case rules.Ratio:
 		if q.Unit == "%" {
-			s.Value = q.Value.Div(engine.Int(100))
+			s.Value = share(k, q.Value.Div(engine.Int(100)))
 		}
 	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks:
 		if !q.Value.IsInt() {
@@ -49,6 +49,19 @@ func (x *Lexicon) value(k engine.Key, q *quantity.Quantity, ctx Context) (Set, P
 		}
 	}
 	return s, Problem{}
+}
+
+// share is a percentage as the factor it means: an edge that stretches 30 %
+// comes to 1.3, a rib that draws in 30 % to 0.70.
+func share(k engine.Key, v engine.Num) engine.Num {
+	one := engine.Int(1)
+	switch {
+	case (k == engine.EdgeStretch || k == engine.RibStretch) && v.Less(one):
+		return one.Add(v)
+	case k == engine.RibDraw && v.Cmp(engine.Frac(1, 2)) <= 0:
+		return one.Sub(v)
+	}
+	return v
 }
 
 var (

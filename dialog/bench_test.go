@@ -1,0 +1,70 @@
+package dialog_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/charmbracelet/glamour"
+	"github.com/stretchr/testify/require"
+
+	"foldrow/dialog/listen"
+	"foldrow/rules"
+)
+
+// slowest is how long hearing a line of 200 characters may take: well under
+// what a knitter could notice.
+const slowest = 2 * time.Millisecond
+
+// BenchmarkHear is the listener alone, on lines of 200 characters: words that
+// name many things, words that name nothing, and slips that want correcting.
+func BenchmarkHear(b *testing.B) {
+	book, err := rules.Load()
+	require.NoError(b, err)
+	lex, err := listen.NewLexicon(book)
+	require.NoError(b, err)
+	for name, text := range map[string]string{
+		"craft": "what if the neck is 43 cm and the rib is 2x2 and the band is 3 1/2 cm deep with 2 edge stitches ",
+		"other": "my aunt went to the market on a rainy day and came home late with eleven apples and an umbrella ",
+		"slips": "waht if teh nekc is 43 cm annd the ribb is 2x2 adn the bnad is 3.5 cm depe wiht 2 edeg sttiches ",
+	} {
+		line := strings.Repeat(text, 3)[:200]
+		b.Run(name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				lex.Read(line, listen.Context{Unit: "cm"})
+			}
+			if each := b.Elapsed() / time.Duration(b.N); each > slowest {
+				b.Errorf("%v for a line, %v allowed", each, slowest)
+			}
+		})
+	}
+}
+
+// BenchmarkWhatIf is a what-if from the line to its Markdown, beside the
+// rendering library's time for that Markdown. What we do ourselves is to be
+// the smaller part: the ratio is ours over the library's.
+func BenchmarkWhatIf(b *testing.B) {
+	tk := talk(b)
+	s := arrive(b, tk, "plan")
+	page, err := glamour.NewTermRenderer(glamour.WithStandardStyle("dark"), glamour.WithWordWrap(72))
+	require.NoError(b, err)
+	var ours, library time.Duration
+	for b.Loop() {
+		start := time.Now()
+		_, r := tk.Turn(s, "what if I use 2x2 and it is 4 cm deep")
+		heard := time.Now()
+		_, err := page.Render(r.Markdown)
+		ours, library = ours+heard.Sub(start), library+time.Since(heard)
+		if err != nil || r.Kind != "whatif" {
+			b.Fatal(r.Kind, err)
+		}
+	}
+	ratio := float64(ours) / float64(library)
+	b.ReportMetric(float64(ours.Microseconds())/float64(b.N), "µs/ours")
+	b.ReportMetric(float64(library.Microseconds())/float64(b.N), "µs/library")
+	b.ReportMetric(ratio, "ratio")
+	if ratio >= 1 {
+		b.Errorf("hearing and answering take %.2f of what rendering takes", ratio)
+	}
+}

@@ -1,0 +1,244 @@
+package dialog_test
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"foldrow/dialog"
+	"foldrow/engine"
+)
+
+// TestMaking runs every making in testdata/making whole, from the first step
+// to the last. Lines that begin with "@ " are said before it and their replies
+// are not written down; "> " is what the knitter types at the machine.
+func TestMaking(t *testing.T) {
+	files, err := filepath.Glob("../testdata/making/*.txt")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	for _, path := range files {
+		t.Run(filepath.Base(path), func(t *testing.T) {
+			want, err := os.ReadFile(path)
+			require.NoError(t, err)
+			got := makingOf(t, string(want))
+			if *update {
+				require.NoError(t, os.WriteFile(path, []byte(got), 0o644))
+				return
+			}
+			require.Equal(t, string(want), got, "if this is meant: go test ./dialog -run TestMaking -update")
+		})
+	}
+}
+
+func makingOf(t *testing.T, text string) string {
+	tk := talk(t)
+	s, r := tk.Begin()
+	var b strings.Builder
+	for _, line := range strings.Split(text, "\n") {
+		switch {
+		case strings.HasPrefix(line, "# "):
+			b.WriteString(line + "\n")
+		case strings.HasPrefix(line, "@ "):
+			s, r = tk.Turn(s, line[2:])
+			require.NotEqual(t, "unclear", r.Kind, line)
+			b.WriteString(line + "\n")
+		case strings.HasPrefix(line, "> "):
+			s, r = tk.Turn(s, line[2:])
+			b.WriteString("\n" + line + "\n\n" + indent(r))
+		}
+	}
+	return b.String()
+}
+
+// say says one line after another and gives the last reply.
+func say(t require.TestingT, tk *dialog.Talk, s dialog.State, lines ...string) (dialog.State, dialog.Reply) {
+	var r dialog.Reply
+	for _, l := range lines {
+		s, r = tk.Turn(s, l)
+	}
+	return s, r
+}
+
+// glance counts the lines of a reply in a window of 60 columns, marks left
+// out, blank lines counted.
+func glance(markdown string) int {
+	const wide = 60
+	n := 0
+	for _, line := range strings.Split(strings.NewReplacer("*", "", "`", "").Replace(markdown), "\n") {
+		hang, used := 0, 0
+		if strings.HasPrefix(line, "- ") {
+			hang = 2
+		}
+		n++
+		for i, w := range strings.Fields(line) {
+			switch {
+			case i == 0:
+				used = len(w)
+			case used+1+len(w) > wide:
+				n++
+				used = hang + len(w)
+			default:
+				used += 1 + len(w)
+			}
+		}
+	}
+	return n
+}
+
+func TestGlance(t *testing.T) {
+	for text, want := range map[string]int{
+		"one":                                 1,
+		"**" + strings.Repeat("a", 60) + "**": 1,
+		strings.Repeat("a", 59) + " b":        2,
+		"a\n\n- b\n- " + strings.Repeat("cc ", 19) + "c":                                4, // 2+19*3+1 = 60
+		"- " + strings.Repeat("dd ", 20) + "\n- " + strings.Repeat("e", 30) + " " + "f": 3,
+	} {
+		require.Equal(t, want, glance(text), "%q", text)
+	}
+}
+
+// drawPlan says a whole plan, drawn from plausible spans.
+func drawPlan(t *rapid.T, tk *dialog.Talk) dialog.State {
+	n := func(what string, low, high int) int { return rapid.IntRange(low, high).Draw(t, what) }
+	pick := func(what string, list ...string) string { return rapid.SampledFrom(list).Draw(t, what) }
+	st := n("stitches", 16, 38)
+	lines := []string{
+		pick("garment", "cardigan", "pullover"),
+		fmt.Sprintf("%d stitches and %d rows in 10 cm", st, st*13/10),
+		fmt.Sprintf("%d cm", n("neck", 34, 58)),
+		pick("rib", "1x1", "2x1", "2x2", "3x1", "1x2", "3x2", "3x3", "plain"),
+		fmt.Sprintf("%d rows a layer", n("rows", 4, 24)),
+		fmt.Sprintf("hang every %d bumps", n("hem", 1, 3)),
+	}
+	lines = append(lines, strings.Fields(pick("layers", "", "", "layers=1"))...)
+	maybe := func(line string) {
+		if rapid.Bool().Draw(t, line) {
+			lines = append(lines, line)
+		}
+	}
+	maybe(fmt.Sprintf("main tension %d", n("dial", 3, 9)))
+	maybe(fmt.Sprintf("%d stitches on the yoke", n("yoke", 180, 300)))
+	maybe(fmt.Sprintf("fold row %d clicks looser", n("fold", 1, 6)))
+	maybe(fmt.Sprintf("%d clicks to a number", n("clicks", 2, 3)))
+	maybe(fmt.Sprintf("%d rows a click", n("rows a click", 1, 4)))
+	s, _ := tk.Begin()
+	for _, l := range lines {
+		if l == "layers=1" {
+			l = "single layer"
+		}
+		var r dialog.Reply
+		s, r = tk.Turn(s, l)
+		if r.Kind == "unclear" {
+			t.Fatalf("%q: %s", l, r.Markdown)
+		}
+	}
+	return s
+}
+
+// Every step of any plan can be read at a glance, with "next" from the first
+// to the last, and "back" from the last to the first.
+func TestGlanceOfEveryStep(t *testing.T) {
+	tk := talk(t)
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawPlan(t, tk)
+		lines := []string{"start knitting"}
+		if rapid.Bool().Draw(t, "centre") {
+			lines = append(lines, "where am I")
+		}
+		s, r := say(t, tk, s, lines...)
+		seen := 0
+		for ; !strings.HasPrefix(r.Markdown, "**The neckband is done."); s, r = tk.Turn(s, "next") {
+			if r.Kind != "step" || glance(r.Markdown) > 8 {
+				t.Fatalf("%d lines, kind %s:\n%s", glance(r.Markdown), r.Kind, r.Markdown)
+			}
+			if seen++; seen > 2000 {
+				t.Fatal("the making does not end")
+			}
+			line := rapid.SampledFrom([]string{"where am I", "skip", "done 1 row", "start from the hem", "start from the latching",
+				"start from sewing off", "start from hang again", "all latched", "the hem is hung", "latched up to R3", "hung up to R3"}).Draw(t, "also")
+			if _, also := tk.Turn(s, line); also.Kind == "step" && glance(also.Markdown) > 8 {
+				t.Fatalf("%s: %d lines\n%s", line, glance(also.Markdown), also.Markdown)
+			}
+		}
+		for range seen + 1 {
+			s, r = tk.Turn(s, "back")
+		}
+		if !strings.Contains(r.Markdown, "**1 of ") {
+			t.Fatalf("back does not end at the first step:\n%s", r.Markdown)
+		}
+	})
+}
+
+var (
+	atRow   = regexp.MustCompile(`: row (\d+) of (\d+)\*\*`)
+	dialNow = regexp.MustCompile(`(?:Set the dial to|Turn to|Leave the dial at) ([0-9]+(?:\.[0-9]+)?)`)
+	then    = regexp.MustCompile(`After row (\d+) turn to ([0-9]+(?:\.[0-9]+)?)`)
+	knit    = regexp.MustCompile(`Knit rows? (\d+)(?:(?: and| to) (\d+))?`)
+)
+
+// The row counter knows the dial of each row and tells the change before it
+// comes, whatever plan and however many rows are told at a time.
+func TestCounterAndDial(t *testing.T) {
+	tk := talk(t)
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawPlan(t, tk)
+		s, _ = say(t, tk, s, "main tension 8", "start knitting")
+		done := rapid.IntRange(0, 3).Draw(t, "first")
+		s, r := say(t, tk, s, fmt.Sprintf("I'm on row %d", done+1))
+		rows := r.Results["tension"].([]engine.TensionRow)
+		for done < len(rows) {
+			checkRow(t, r.Markdown, rows, done)
+			step := rapid.IntRange(1, 4).Draw(t, "rows")
+			if done+step > len(rows) {
+				_, over := tk.Turn(s, fmt.Sprintf("done %d rows", step))
+				if over.Kind != "unclear" {
+					t.Fatalf("row %d of %d is taken:\n%s", done+step, len(rows), over.Markdown)
+				}
+				step = len(rows) - done
+			}
+			done += step
+			s, r = tk.Turn(s, fmt.Sprintf("done %d rows", step))
+		}
+		if strings.Contains(r.Markdown, " row ") && atRow.MatchString(r.Markdown) {
+			t.Fatalf("all rows are knitted:\n%s", r.Markdown)
+		}
+	})
+}
+
+func checkRow(t *rapid.T, text string, rows []engine.TensionRow, done int) {
+	m, d, k := atRow.FindStringSubmatch(text), dialNow.FindStringSubmatch(text), knit.FindStringSubmatch(text)
+	if m == nil || d == nil || k == nil {
+		t.Fatalf("no row or dial in\n%s", text)
+	}
+	num := func(s string) int { n, _ := strconv.Atoi(s); return n }
+	last := max(num(k[1]), num(k[2]))
+	if num(m[1]) != done+1 || num(m[2]) != len(rows) || num(k[1]) != done+1 {
+		t.Fatalf("%d of %d are knitted:\n%s", done, len(rows), text)
+	}
+	for i := done; i < last; i++ {
+		if show(*rows[i].Dial) != d[1] {
+			t.Fatalf("row %d is for dial %v:\n%s", i+1, *rows[i].Dial, text)
+		}
+	}
+	after := then.FindStringSubmatch(text)
+	if last == len(rows) || *rows[last].Dial == *rows[last-1].Dial {
+		if after != nil {
+			t.Fatalf("no change after row %d:\n%s", last, text)
+		}
+		return
+	}
+	if after == nil || num(after[1]) != last || after[2] != show(*rows[last].Dial) {
+		t.Fatalf("after row %d comes dial %v:\n%s", last, *rows[last].Dial, text)
+	}
+}
+
+func show(dial float64) string {
+	return strings.TrimSuffix(strings.TrimRight(strconv.FormatFloat(dial, 'f', 3, 64), "0"), ".")
+}
