@@ -110,6 +110,9 @@ func (c *turn) cautionText(card rules.Card) string {
 
 // onShow shows a part of what stands.
 func (c *turn) onShow() (State, Reply) {
+	if c.m.Name != "" {
+		c.s.Unit = c.m.Name // "show the plan in inches"
+	}
 	p, v := c.plan(), c.voice()
 	if p.BandStitches == 0 && c.m.Topic != "answers" {
 		return c.s, c.reply("show", c.soFar())

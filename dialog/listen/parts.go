@@ -113,6 +113,16 @@ func (r *reading) wordAfter(i int, words ...string) bool {
 	return oneOf(r.near(i, 1), words) || r.near(i, 1) != "" && oneOf(r.near(i, 2), words)
 }
 
+// says reports whether one of the words stands in the line, in any form.
+func (r *reading) says(words ...string) bool {
+	for _, t := range r.l.tokens {
+		if t.q == nil && oneOf(t.stem, words) {
+			return true
+		}
+	}
+	return false
+}
+
 func oneOf(w string, words []string) bool {
 	if w == "" {
 		return false

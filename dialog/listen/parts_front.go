@@ -12,11 +12,11 @@ import (
 func (r *reading) pickUp(p *Part) bool {
 	r.length(p)
 	p.Bare = strings.Contains(r.l.text, "without the neckband") || strings.Contains(r.l.text, "with the neckband") || strings.Contains(r.l.text, "neckband included")
-	edge := r.l.has("front", "edge", "ratio") || strings.Contains(r.l.text, "pick up") || strings.Contains(r.l.text, "pick-up")
-	if r.l.has("dropped", "neck", "neckline") && !r.l.has("front", "ratio") || !edge {
+	edge := r.says("front", "edge", "ratio") || strings.Contains(r.l.text, "pick up") || strings.Contains(r.l.text, "pick-up")
+	if r.says("dropped", "neck", "neckline") && !r.says("front", "ratio") || !edge {
 		return false
 	}
-	return p.Length.Sign() > 0 || p.Rows > 0 || r.l.has("ratio", "many")
+	return p.Length.Sign() > 0 || p.Rows > 0 || r.says("ratio", "many")
 }
 
 // buttonholes reads how many holes of which size lie over how many stitches.
@@ -38,14 +38,14 @@ func (r *reading) buttonholes(p *Part) bool {
 			p.Stitches = n
 		}
 	}
-	if r.l.has("no", "without") && r.l.has("margin") {
+	if r.says("no", "without") && r.says("margin") {
 		p.Margin = 0
 	}
-	if !r.l.has("buttonhole", "hole") && r.l.has("neck", "neckline", "head", "gauge") {
+	if !r.says("buttonhole", "hole") && r.says("neck", "neckline", "head", "gauge") {
 		return false
 	}
 	where := p.Stitches > 0 || p.Length.Sign() > 0
-	return p.Holes > 0 && (where || r.l.has("buttonhole", "hole", "space", "where")) || where && r.l.has("buttonhole")
+	return p.Holes > 0 && (where || r.says("buttonhole", "hole", "space", "where")) || where && r.says("buttonhole")
 }
 
 // buttonSize reads the button for which overlap and hole are asked.
@@ -88,7 +88,7 @@ func (r *reading) yarnCount(p *Part) bool {
 	p.To = countNamed(to)
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
-		if m, ok := q.MetresPer100g(); ok && q.Problem == "" && q.Unit != quantity.Gram && r.asks() && !r.l.has("if", "band", "need") {
+		if m, ok := q.MetresPer100g(); ok && q.Problem == "" && q.Unit != quantity.Gram && r.asks() && !r.says("if", "band", "need") {
 			p.Count, p.CountValue, p.Plies = engine.MetresPer, m, 1
 			if q.Unit == quantity.Yard {
 				p.Count, p.CountValue = engine.YardsPer100, m.Div(engine.Frac(9144, 10000))

@@ -15,7 +15,7 @@ func (r *reading) drawnRow() ([]bool, bool) {
 		if len(w) < 2 || len(w) > 200 || strings.Trim(w, "x#*.-_o") != "" || !strings.ContainsAny(w, "x#*") || !strings.ContainsAny(w, ".-_o") {
 			continue
 		}
-		if len(r.l.quantities()) == 0 && !r.l.has("row", "pattern", "contrast", "card", "repeat") {
+		if len(r.l.quantities()) == 0 && !r.says("row", "pattern", "contrast", "card", "repeat") {
 			continue
 		}
 		out := make([]bool, len(w))
@@ -64,22 +64,22 @@ func (r *reading) colourRow(p *Part) bool {
 	}
 	p.Anchor = engine.Centred
 	switch {
-	case r.l.has("left"):
+	case r.says("left"):
 		p.Anchor = engine.FromLeft
-	case r.l.has("right"):
+	case r.says("right"):
 		p.Anchor = engine.FromRight
 	}
 	r.length(p)
-	return p.Pattern != nil || r.l.has("card")
+	return p.Pattern != nil || r.says("card")
 }
 
 // floatLimit: how long a float may be left.
 func (r *reading) floatLimit(p *Part) bool {
 	r.length(p)
-	return !r.l.has("catch", "why") && !r.howBeatsFloat()
+	return !r.says("catch", "why") && !r.howBeatsFloat()
 }
 
 // howBeatsFloat: "how do I shorten a float" asks for the way.
 func (r *reading) howBeatsFloat() bool {
-	return r.l.has("how") && !r.l.has("long", "length", "many", "far", "allow", "limit")
+	return r.says("how") && !r.says("long", "length", "many", "far", "allow", "limit")
 }

@@ -10,11 +10,12 @@ import (
 // stages reads what the line says about the stages of a yoke.
 func (r *reading) stages(p *Part) bool {
 	p.Method = r.method()
-	repeats := r.l.has("repeat")
+	repeats := r.says("repeat")
 	if repeats {
 		p.Repeats = r.repeats()
 	}
 	taken := len(p.Repeats)
+	p.Heights = r.heights()
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		n := r.whole(i)
@@ -24,16 +25,14 @@ func (r *reading) stages(p *Part) bool {
 			p.Start, p.Neck = q.High.Floor(), q.Value.Floor()
 		case length && r.wordBefore(i, "bust", "chest", "girth") || length && r.wordAfter(i, "bust", "chest"):
 			p.Bust = cm
-		case length && (r.l.has("high", "height", "heights", "deep", "tall") || len(p.Heights) > 0):
-			p.Heights = append(p.Heights, cm)
-		case n == 0 || q.Ordinal:
+		case n == 0 || q.Ordinal || len(p.Heights) > 0 && r.behind(i, "height"):
 		case oneOf(r.near(i, 1), []string{"stage", "cut"}) || oneOf(r.near(i, -1), []string{"stage", "cut"}) && p.Stages == 0 && n <= mostStages:
 			p.Stages = n
 		case r.wordBefore(i, "edge"):
 			p.Edge = n
 		case r.wordBefore(i, "body") || r.wordAfter(i, "body"):
 			p.Body = n
-		case taken > 0 && r.afterRepeat(i) || r.wordAfter(i, "repeat"):
+		case taken > 0 && r.behind(i, "repeat") || r.wordAfter(i, "repeat"):
 			taken--
 		case r.wordBefore(i, "neck", "to", "end"):
 			p.Neck = n
@@ -54,10 +53,10 @@ func (r *reading) stages(p *Part) bool {
 // mostStages is the largest number after "stage" that is a number of stages.
 const mostStages = 12
 
-// afterRepeat: token i stands behind the word "repeat".
-func (r *reading) afterRepeat(i int) bool {
+// behind: token i stands behind the word, at any distance.
+func (r *reading) behind(i int, word string) bool {
 	for j := range i {
-		if r.l.tokens[j].stem == "repeat" {
+		if r.l.tokens[j].stem == stem(word) {
 			return true
 		}
 	}
@@ -84,8 +83,27 @@ func (r *reading) repeats() []int {
 		return out
 	}
 	for _, i := range r.l.quantities() {
-		if n := r.whole(i); n > 0 && (r.wordAfter(i, "repeat") || r.afterRepeat(i)) {
+		if n := r.whole(i); n > 0 && (r.wordAfter(i, "repeat") || r.behind(i, "repeat")) {
 			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// heights are the numbers that follow "heights", in cm.
+func (r *reading) heights() []engine.Num {
+	_, after, found := strings.Cut(r.l.text, "height")
+	if !found {
+		return nil
+	}
+	unit := engine.Int(1)
+	if !strings.Contains(after, "cm") && (strings.Contains(after, " in") || strings.Contains(after, "\"")) {
+		unit = engine.Frac(254, 100)
+	}
+	var out []engine.Num
+	for _, w := range strings.FieldsFunc(after, func(c rune) bool { return !(c >= '0' && c <= '9' || c == '.') }) {
+		if n, ok := engine.ParseNum(strings.TrimRight(w, ".")); ok && n.Sign() > 0 && len(out) < mostStages {
+			out = append(out, n.Mul(unit))
 		}
 	}
 	return out
@@ -134,5 +152,5 @@ func (r *reading) yokeDepth(p *Part) bool {
 			p.Bust = cm
 		}
 	}
-	return r.l.has("yoke")
+	return r.says("yoke")
 }

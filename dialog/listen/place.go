@@ -6,6 +6,9 @@ import "foldrow/engine"
 // since "row 5" is a place here.
 func (r *reading) place() (Meaning, bool) {
 	c, ok := r.cues[Step]
+	if n, lone := r.loneRows(); lone && r.ctx.Making {
+		return Meaning{Kind: Step, Move: Move{What: "done", Count: n, Row: n, Fine: true}}, true
+	}
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
@@ -24,13 +27,25 @@ func (r *reading) place() (Meaning, bool) {
 	if c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work") {
 		return Meaning{}, false
 	}
-	if c.topic == "latched" && r.asks() || c.topic == "done" && r.mishap() {
+	if c.topic == "latched" && r.asks() || c.topic == "done" && r.wentWrong() {
 		return Meaning{}, false
 	}
 	if c.topic != "where" && (r.l.question || r.cue(WhatIf) && r.l.has("if", "what")) {
 		return Meaning{}, false
 	}
 	return r.stepMeaning(c), true
+}
+
+// loneRows: "6 rows" and nothing else, at the machine, are rows knitted.
+func (r *reading) loneRows() (int, bool) {
+	if r.l.words() != 1 || r.l.question {
+		return 0, false
+	}
+	q := r.l.tokens[r.l.begin].q
+	if q == nil || q.Unit != "row" || q.After || q.Ordinal || q.Range || q.Sign < 0 || !q.Value.IsInt() {
+		return 0, false
+	}
+	return q.Value.Floor(), true
 }
 
 // passes: "will it go over a 55 cm head" asks, with a head that serves this
@@ -89,7 +104,7 @@ func (r *reading) step() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); ok && c.topic == "latched" && r.l.words() > 1 && f.cover >= 0.6 && f.mass > 2 && !r.l.has("latch", "hang", "sew") {
 		return Meaning{}, false // "stitch down at L12"
 	}
-	if ok && c.topic == "done" && r.mishap() {
+	if ok && c.topic == "done" && r.wentWrong() {
 		return Meaning{}, false
 	}
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {

@@ -126,7 +126,14 @@ func (r *reading) show() (Meaning, bool) {
 	if !ok || len(r.b.sets) > 0 {
 		return Meaning{}, false
 	}
-	return Meaning{Kind: Show, Topic: c.topic}, true
+	m := Meaning{Kind: Show, Topic: c.topic}
+	switch {
+	case r.l.has("inch", "imperial"):
+		m.Name = "in"
+	case r.l.has("cm", "centimetr", "metric"):
+		m.Name = "cm"
+	}
+	return m, true
 }
 
 // calibrate: measured values that set an effect.

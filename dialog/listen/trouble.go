@@ -48,7 +48,12 @@ func (r *reading) trouble() (Meaning, bool) {
 // mishap: the words of something gone wrong, beside a number that is no
 // answer ("the tension was set wrong for 4 rows").
 func (r *reading) mishap() bool {
-	return !r.b.sure() && !r.asks() && r.l.has("wrong", "too", "drop", "lose", "miss", "forget", "extra", "broke", "break", "jam", "slip", "skip", "ladder", "split", "uneven", "stuck", "mistake", "wrongly", "accidentally")
+	return !r.b.sure() && !r.asks() && r.wentWrong()
+}
+
+// wentWrong: the line holds a word of things gone wrong.
+func (r *reading) wentWrong() bool {
+	return r.l.has("wrong", "too", "drop", "lose", "miss", "forget", "extra", "broke", "break", "jam", "slip", "skip", "ladder", "split", "uneven", "stuck", "mistake", "wrongly", "accidentally")
 }
 
 func (r *reading) troubleMeaning() Meaning {

@@ -152,6 +152,9 @@ func (b *binder) byTopic(i int) {
 			continue
 		}
 		s, p := b.x.value(k, q, b.ctx)
+		if s.Bare && s.Unit != "" && b.ctx.Unit != "" && s.Unit != b.ctx.Unit {
+			continue // a lone number in another unit than hers is a guess too far
+		}
 		if p.Code == "" && within(s.Value, card.Usual) {
 			fits = append(fits, k)
 		}
