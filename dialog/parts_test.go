@@ -24,7 +24,7 @@ func TestParts(t *testing.T) {
 	}{
 		{"plan", "3 stages 240 to 105, repeats 12 8 6", map[string]any{
 			"stage_counts": []int{240, 192, 150, 105}, "stage_decreases": []int{48, 42, 45}, "stage_pieces": []int{2, 2, 1, 1}}, "195 (-3)"},
-		{"open garment", "3 stages from 240 to 105 repeat 12", map[string]any{"stage_counts": []int{240, 192, 156, 105}}, "From stage"},
+		{"open garment", "3 stages from 240 to 105 repeat 12", map[string]any{"stage_counts": []int{240, 192, 156, 105}}, "Only the neckband fits"},
 		{"plan", "yoke from 240 stitches", map[string]any{"stage_counts": []int{240, 195, 150, 105}}, "taking 3 stages"},
 		{"plan", "yoke for a body of 180 stitches", map[string]any{"stage_counts": []int{242, 196, 151, 105}}, "published percentages"},
 		{"plan", "4 stages 300 to 80 percentages", map[string]any{"stage_counts": []int{300, 200, 150, 113, 80}}, "as published"},
@@ -92,17 +92,10 @@ func TestYokeGoesOn(t *testing.T) {
 	require.Equal(t, []int{240, 208, 174, 138, 105}, r.Answer["stage_counts"])
 	require.Equal(t, "number", r.Kind)
 	s, r = tk.Turn(s, "percentages")
-	require.Equal(t, []int{240, 160, 120, 105}, firstFour(r.Answer["stage_counts"]), r.Markdown)
+	require.Contains(t, r.Markdown, "240, 208, 174, 138, then 105")
+	require.Contains(t, r.Markdown, "at most 90 is reached")
 	_, r = tk.Turn(s, "yoke from 200 stitches")
 	require.Equal(t, []int{200, 168, 137, 105}, r.Answer["stage_counts"])
-}
-
-func firstFour(v any) []int {
-	n, _ := v.([]int)
-	if len(n) < 5 {
-		return n
-	}
-	return append(append([]int{}, n[:3]...), n[4])
 }
 
 // TestNotParts: lines that share words with the parts keep their meaning.

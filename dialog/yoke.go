@@ -166,6 +166,8 @@ func (c *turn) nearest(y engine.YokeSpec, err error) string {
 		if len(y.Stages) == 0 {
 			return ""
 		}
+	case errors.As(err, &neck) && y.Neck < y.Start && y.Method != engine.EqualCuts:
+		y.Method = engine.EqualCuts
 	case errors.As(err, &neck) && neck.Most >= 1:
 		y.Neck = min(y.Neck, neck.Most)
 	default:
