@@ -42,7 +42,7 @@ func (r *reading) loneRows() (int, bool) {
 		return 0, false
 	}
 	q := r.l.tokens[r.l.begin].q
-	if q == nil || q.Unit != "row" || q.After || q.Ordinal || q.Range || q.Sign < 0 || !q.Value.IsInt() {
+	if q == nil || q.Unit != "row" || q.After || q.Ordinal || q.Range || q.Over.Sign() > 0 || q.Sign < 0 || !q.Value.IsInt() {
 		return 0, false
 	}
 	return q.Value.Floor(), true
