@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"strings"
 
 	"foldrow/dialog"
 )
@@ -112,9 +111,6 @@ func (c *chat) ask() (typed, error) {
 		case errors.Is(err, errInterrupt) && !c.warned:
 			c.warned = true
 			c.say("Say *quit* to leave, or press Ctrl-C once more. " + c.kept())
-			continue
-		case err == nil && line.pasted && strings.TrimSpace(line.text) == "":
-			// An empty line in a paste is no answer.
 			continue
 		}
 		c.warned = false

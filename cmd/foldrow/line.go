@@ -13,7 +13,7 @@ const minWidth = 20
 
 // maxTyped is the longest line that can be typed, in characters: the editor
 // draws the whole line again at each key.
-const maxTyped = 2000
+const maxTyped = 1000
 
 // maxHistory is how many lines back the up arrow goes.
 const maxHistory = 500

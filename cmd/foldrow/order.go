@@ -19,6 +19,8 @@ func (c *chat) order(o dialog.Order) (text string, alone bool) {
 		return "", false
 	case "write":
 		return c.writeOut(), false
+	case "page":
+		return c.writePage(), false
 	}
 	if s.folder == "" {
 		return "Nothing of this conversation is kept on disk, so there are no projects to work with here.", false
@@ -202,11 +204,31 @@ func (c *chat) writeOut() string {
 		s, r = c.talk.Turn(s, said)
 		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), r.Markdown)
 	}
-	path, err := writeOut(name, b.String())
+	path, err := writeOut(name, ".md", b.String())
 	if err != nil {
 		return "The file cannot be written: " + literal(reason(err), 200) + "."
 	}
 	return "The plan and the conversation are in " + literal(path, 500) + "."
+}
+
+// writePage writes the plan as one page to print, beside where she is.
+func (c *chat) writePage() string {
+	name := c.shelf.name()
+	if name == "" {
+		name = freshName
+	}
+	html, ok, err := c.talk.Page(c.state, name)
+	if err == nil && !ok {
+		return "There is no whole plan to print yet: answer the questions first."
+	}
+	var path string
+	if err == nil {
+		path, err = writeOut(name, ".html", html)
+	}
+	if err != nil {
+		return "The page cannot be written: " + literal(reason(err), 200) + "."
+	}
+	return "The page to print is in " + literal(path, 500) + ". Open it in a browser and print it."
 }
 
 // join puts paragraphs together, leaving out empty ones.

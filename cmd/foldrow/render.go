@@ -62,14 +62,15 @@ func (r *renderer) render(markdown string, width int) (string, error) {
 
 // coloured tells headings by bold and a line under the first, numbers and
 // questions by bold, words to type by underline and a basic colour that reads on
-// a dark and on a light ground. Nothing is told by colour alone.
+// a dark and on a light ground. Nothing is told by colour alone: sums, in code
+// marks, stand on their own.
 func coloured(s ansi.StyleConfig) ansi.StyleConfig {
 	yes, cyan := true, "6"
 	s.Heading.Bold = &yes
 	s.H1.Underline = &yes
 	s.Strong.Bold = &yes
 	s.Emph.Underline, s.Emph.Color = &yes, &cyan
-	s.Code = ansi.StyleBlock{StylePrimitive: s.Emph}
+	s.Code.Color = &cyan
 	return s
 }
 
@@ -88,7 +89,6 @@ func uncoloured(read bool) ansi.StyleConfig {
 	s.List.LevelIndent = 2
 	s.BlockQuote.Indent, s.BlockQuote.IndentToken = &one, &bar
 	s.Task.Ticked, s.Task.Unticked = "[x] ", "[ ] "
-	s.Code.Prefix, s.Code.Suffix = `"`, `"`
 	s.HorizontalRule.Format = "\n"
 	return s
 }

@@ -131,11 +131,11 @@ func (s *shelf) close() {
 
 // writeOut writes text to a new file in the folder the program was started in
 // and gives its path.
-func writeOut(name, text string) (string, error) {
+func writeOut(name, ending, text string) (string, error) {
 	for n := 1; ; n++ {
-		path := name + ".md"
+		path := name + ending
 		if n > 1 {
-			path = name + "-" + strconv.Itoa(n) + ".md"
+			path = name + "-" + strconv.Itoa(n) + ending
 		}
 		f, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o600)
 		if errors.Is(err, os.ErrExist) {
