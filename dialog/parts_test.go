@@ -36,6 +36,7 @@ func TestParts(t *testing.T) {
 		{"plan", "yoke from 100 stitches to 5000", nil, "2000 stitches at most"},
 		{"plan", "how deep is the yoke for a 94 cm bust", map[string]any{
 			"yoke_depth_low": 19.0, "yoke_depth_high": 20.0, "yoke_depth_rule": 23.5, "yoke_rows_low": 76}, "3.5 cm too deep"},
+		{"plan", "100 stages 240 to 105", nil, "at most 20 stages"},
 		{"plan", "how deep is the yoke", nil, "94 cm bust"},
 
 		{"plan", "contrast every fourth over 105 stitches", map[string]any{"contrast_stitches": 26, "main_stitches": 79, "float_longest": 3, "float_limit": 7}, "L3, then every 4th needle 12 times (to L51); 13 in all"},

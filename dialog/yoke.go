@@ -13,6 +13,9 @@ import (
 // decreases are the commonest (common practice).
 const usualStages = 3
 
+// mostStages is how many stages are planned at most.
+const mostStages = 20
+
 // yokeStages plans the stages that the line tells, laid over the yoke asked
 // about before.
 func (c *turn) yokeStages() (string, []string) {
@@ -25,7 +28,7 @@ func (c *turn) yokeStages() (string, []string) {
 		}
 	}
 	if said.Start == 0 {
-		return "For the stages I need the stitches of the first one, or of the body below it. For example: *3 stages 240 to 105, repeats 12 8 6*, or *yoke for a body of 180 stitches*.", nil
+		return "For the stages I need the stitches of the first one, or of the body below it; three or four stages are usual (common practice). For example: *3 stages 240 to 105, repeats 12 8 6*, or *yoke for a body of 180 stitches*.", nil
 	}
 	if said.Neck == 0 {
 		said.Neck = c.plan().BandStitches
@@ -35,8 +38,11 @@ func (c *turn) yokeStages() (string, []string) {
 		}
 		notes = append(notes, fmt.Sprintf("taking the neckband's %d stitches as the end", said.Neck))
 	}
-	if tooMany(said.Start, said.Stages) || said.Start < 2 {
+	if tooMany(said.Start) || said.Start < 2 {
 		return fmt.Sprintf("A yoke of that size is beyond what I plan (%d stitches at most). For example: *3 stages 240 to 105*.", mostStitches), nil
+	}
+	if said.Stages > mostStages {
+		return fmt.Sprintf("I plan at most %d stages; three or four are usual (common practice). For example: *3 stages %d to %d*.", mostStages, max(said.Start, said.Neck), min(said.Start, said.Neck)), nil
 	}
 	y, more := c.yokeSpec(&said)
 	notes = append(notes, more...)
@@ -112,7 +118,7 @@ func (c *turn) yokeSpec(y *listen.Yoke) (engine.YokeSpec, []string) {
 	switch {
 	case n > 0:
 	case len(y.Repeats) > 1:
-		n = len(y.Repeats)
+		n = min(len(y.Repeats), mostStages)
 	case len(y.Heights) > 1:
 		n = len(y.Heights)
 	case y.Method == engine.SequenceC:
@@ -133,9 +139,6 @@ func (c *turn) yokeSpec(y *listen.Yoke) (engine.YokeSpec, []string) {
 		method = engine.SequenceA
 	}
 	spec := engine.YokeSpec{Start: y.Start, Neck: y.Neck, Method: method, Bed: c.known(engine.BedNeedles).Floor(), Gauge: c.known(engine.StitchGauge)}
-	if n > 50 {
-		n = 50
-	}
 	for i := range n {
 		s := engine.StageSpec{Edge: y.Edge, Height: engine.Int(1)}
 		if len(y.Repeats) > 0 {
