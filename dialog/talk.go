@@ -37,7 +37,7 @@ type Reply struct {
 // Order is a wish about the notebook, which the conversation itself cannot
 // fulfil: it touches no files.
 type Order struct {
-	What     string // "", "leave", "save", "list", "open", "rename", "copy", "delete", "write"
+	What     string // "", "leave", "save", "list", "open", "rename", "copy", "delete", "write", "page"
 	Name, To string
 }
 

@@ -207,7 +207,7 @@ func (c *turn) onNotebook() (State, Reply) {
 		if short := c.voice().Short(c.plan()); short != "" {
 			text += " The plan: " + short + "."
 		}
-	case "list", "open", "rename", "copy", "delete", "write":
+	case "list", "open", "rename", "copy", "delete", "write", "page":
 		text = ""
 	}
 	return c.s, c.reply("notebook", text)
