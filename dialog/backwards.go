@@ -88,7 +88,12 @@ func (c *turn) forValues(a applied) (State, Reply) {
 				c.answer(k, v)
 			}
 		}
-		lines = append(lines, title(c.voice().Short(p))+".")
+		if short := c.voice().Short(p); short != "" {
+			lines = append(lines, title(short)+".")
+		}
+	}
+	if len(lines) == 0 {
+		return c.s, c.reply("backwards", c.notYet(c.m.Keys))
 	}
 	var told []string
 	for _, k := range a.keys {

@@ -124,7 +124,7 @@ func (c *turn) echo(a applied) string {
 	text := "(" + strings.Join(parts, "; ") + ")"
 	for _, k := range a.unusual {
 		card, _ := c.book.Key(k)
-		text += fmt.Sprintf("\n\nThat is unusual: %s is mostly %s. Taken all the same; say *undo* if it was a slip.",
+		text += fmt.Sprintf("\n\nThat is unusual for the %s: mostly %s. Taken all the same; say *undo* if it was a slip.",
 			card.Label, c.span(k, card.Usual))
 	}
 	return text
@@ -153,6 +153,8 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 		return words
 	}
 	switch {
+	case s.Key == engine.YarnLength:
+		return value
 	case s.Key == engine.DepthRows:
 		total := in.Int(engine.DepthRows) * c.layers(in)
 		return fmt.Sprintf("%s a layer, %d in all", answer.Count(in.Int(engine.DepthRows), "row", "rows"), total)

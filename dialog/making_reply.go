@@ -188,14 +188,6 @@ func (c *turn) overText(w where) string {
 	return "**The neckband is done.** " + title(next) + ". Rest it a day, measure it, and say what came out, for the next one: *the band measures 40 cm*, *it came out 3 cm deep*."
 }
 
-// stepTitle is the title of a step.
-func (t *Talk) stepTitle(id string) string {
-	if card, ok := t.book.Card("steps", id); ok {
-		return card.Fields["title"]
-	}
-	return id
-}
-
 // whereText is where she stands, in one sentence; "" away from the machine.
 func (c *turn) whereText() string {
 	p := c.kept()

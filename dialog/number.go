@@ -80,7 +80,9 @@ func (c *turn) notYet(keys []engine.Key) string {
 		case engine.HeadOpening:
 			return "A cardigan opens in front, so nothing has to pass the head."
 		default:
-			if q := c.open(c.s); q != "" && q != "keep" {
+			if q := c.open(c.s); openOf(k) == q {
+				return "That is what I am asking."
+			} else if q != "" && q != "keep" {
 				return fmt.Sprintf("I cannot say the %s yet: the %s is still open.", c.voice().Label(k), q)
 			}
 			return fmt.Sprintf("The %s is not known. Tell it, for instance \"%s\".", c.voice().Label(k), c.exampleFor(k))

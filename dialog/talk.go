@@ -74,7 +74,7 @@ func (t *Talk) Welcome(s State) Reply {
 		text += " The plan: " + short + "."
 	}
 	if s.Making.On {
-		text += " You were at: " + t.stepTitle(s.Making.Step) + "."
+		text += " You were at: " + c.whereText()
 	}
 	return c.reply("show", text)
 }

@@ -28,12 +28,13 @@ func (c *turn) whichTrouble(card rules.Card) (is, perhaps rules.Card) {
 	if !ok || other.ID == card.ID {
 		return card, rules.Card{}
 	}
-	here, there := c.atHome(card), c.atHome(other)
-	if c.m.Other == "" && here != there {
-		if there {
+	if both := len(card.List("at")) > 0 && len(other.List("at")) > 0; both && c.m.Other == "" {
+		switch here, there := c.atHome(card), c.atHome(other); {
+		case here && !there:
+			return card, rules.Card{}
+		case there && !here:
 			return other, rules.Card{}
 		}
-		return card, rules.Card{}
 	}
 	switch tellApart(c.said, card, other) {
 	case card.ID:
@@ -172,11 +173,16 @@ func byNumber(said string, card, other rules.Card) string {
 	if !ok {
 		return ""
 	}
-	for _, q := range quantity.Scan(strings.ToLower(said)) {
+	low := strings.ToLower(said)
+	for _, q := range quantity.Scan(low) {
 		if q.Problem != "" || q.After || q.Ordinal {
 			continue
 		}
-		if limit.Less(q.High) {
+		over := false // "longer than three rows"
+		for _, w := range []string{"longer", "more than", "over ", "above "} {
+			over = over || strings.Contains(low[:q.Start], w) && !q.High.Less(limit)
+		}
+		if over || limit.Less(q.High) {
 			return other.ID
 		}
 		return card.ID

@@ -42,12 +42,12 @@ func (c *turn) dialNumbers(p engine.Plan, sign int) string {
 func (c *turn) slipClicks(p engine.Plan, s slip, sign int) (func(int) int, bool) {
 	per := p.In.Num(engine.ClicksPerNumber)
 	switch {
-	case s.hasUsed && s.hasMeant:
-		d := s.meant.Sub(s.used).Mul(per).Round()
-		return func(k int) int { return k + d }, true
 	case s.hasUsed && p.In.Has(engine.MainTension):
 		k := p.In.Num(engine.MainTension).Sub(s.used).Mul(per).Round()
 		return func(int) int { return k }, true
+	case s.hasUsed && s.hasMeant:
+		d := s.meant.Sub(s.used).Mul(per).Round()
+		return func(k int) int { return k + d }, true
 	case s.hasOff:
 		d := sign * s.off.Mul(per).Add(s.clicks).Round()
 		return func(k int) int { return k + d }, true

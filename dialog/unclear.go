@@ -55,7 +55,7 @@ func (c *turn) problemText(p listen.Problem) string {
 	case "negative":
 		return fmt.Sprintf("I read a number below nothing for the %s. %s", label, c.tryThis())
 	case "not-whole":
-		return fmt.Sprintf("I read %s, but the %s is a whole number.", low, label)
+		return fmt.Sprintf("I read %s, but only a whole number will do for the %s.", low, label)
 	case "uneven-rows":
 		return fmt.Sprintf("I read %s rows in all, which do not part into two equal layers. Say the rows of one layer.", low)
 	case "row":
@@ -114,9 +114,12 @@ func (c *turn) example() string {
 	q := c.open(c.s)
 	switch q {
 	case "":
+		if c.s.Making.On {
+			return "next"
+		}
 		return "neck 42 cm"
 	case "keep":
-		return "keep"
+		return "and with 2x2"
 	}
 	card, _ := c.book.Key(questionKey(q))
 	return card.Example
@@ -130,7 +133,10 @@ func (c *turn) tryThis() string { return fmt.Sprintf("For example: *%s*.", c.exa
 func (c *turn) lost() string {
 	if len(c.m.Keys) > 0 {
 		label := c.voice().Label(c.m.Keys[0])
-		return fmt.Sprintf("I heard the %s, but not what about it. Ask *what is the %s*, or say *%s*.", label, label, c.exampleFor(c.m.Keys[0]))
+		if e := c.exampleFor(c.m.Keys[0]); e != "" {
+			return fmt.Sprintf("I heard the %s, but not what about it. To set it: *%s*. To hear it: *show my answers*, or *plan*.", label, e)
+		}
+		return fmt.Sprintf("I heard the %s, but not what about it. Ask *why the %s*, or say *plan*.", label, label)
 	}
 	if c.m.HasFig {
 		return fmt.Sprintf("I read the number %s, but not what it is for. For example: *%s*.", trimNum(c.m.Figure), c.example())

@@ -66,11 +66,11 @@ func (v Voice) WhyDeeper(p engine.Plan, said engine.Inputs, k engine.Key) (strin
 	if !ok || len(rec.From) == 0 {
 		return v.Why(p, said, k)
 	}
-	lines := []string{fmt.Sprintf("The %s rests on:", v.Label(k))}
+	lines := []string{fmt.Sprintf("%s: made from", upper(v.Label(k)))}
 	for _, from := range rec.From {
 		lines = append(lines, "- "+v.Label(from)+" "+v.Value(p, from)+": "+v.origin(p, said, from))
 	}
-	return strings.Replace(strings.Join(lines, "\n"), ":\n- ", ":\n\n- ", 1), true
+	return lines[0] + ":\n\n" + strings.Join(lines[1:], "\n"), true
 }
 
 // origin is where one number comes from, in a few words.

@@ -1,0 +1,4 @@
+package dialog
+
+// TellApart is tellApart, for the tests outside.
+var TellApart = tellApart

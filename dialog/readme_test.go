@@ -1,0 +1,76 @@
+package dialog_test
+
+import (
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"foldrow/engine"
+	"foldrow/rules"
+)
+
+const readmePath = "../README.md"
+
+// TestReadme holds the lists of the README against rules/: what is assumed
+// and what can be asked. With -update it writes them anew.
+func TestReadme(t *testing.T) {
+	book, err := rules.Load()
+	require.NoError(t, err)
+	for name, want := range map[string]string{"assumed": assumedTable(book), "asked": askedList(book)} {
+		t.Run(name, func(t *testing.T) {
+			readme, err := os.ReadFile(readmePath)
+			require.NoError(t, err)
+			got, next := block(t, string(readme), name, want)
+			if *update {
+				require.NoError(t, os.WriteFile(readmePath, []byte(next), 0o644))
+				return
+			}
+			require.Equal(t, want, got, "rules/ say something else now: go test ./dialog -run TestReadme -update")
+		})
+	}
+}
+
+// block is what stands between the marks of that name in text, and text with
+// want in its place.
+func block(t *testing.T, text, name, want string) (got, next string) {
+	open, end := "<!-- "+name+" -->\n", "<!-- end of "+name+" -->"
+	before, rest, found := strings.Cut(text, open)
+	require.True(t, found, "no %s", open)
+	got, after, found := strings.Cut(rest, end)
+	require.True(t, found, "no %s", end)
+	return got, before + open + want + end + after
+}
+
+// assumedTable lists every default, and the two factors of the commonest rib.
+func assumedTable(b *rules.Book) string {
+	rows := []string{"| What | Taken as | Say, for instance |", "| --- | --- | --- |"}
+	in := b.Defaults(engine.Rib{Knit: 1, Purl: 1})
+	for _, k := range b.Keys {
+		if !engine.IsNumber(k.Key) || !in.Has(k.Key) {
+			continue
+		}
+		value := fmt.Sprintf("%g", in.Num(k.Key).Float())
+		if k.Unit != "" && k.Unit != k.Label {
+			value += " " + k.Unit
+		}
+		label := k.Label
+		switch k.Key {
+		case engine.RibDraw, engine.RibStretch:
+			label += ", 1x1"
+		}
+		rows = append(rows, "| "+label+" | "+value+" | *"+k.Example+"* |")
+	}
+	return strings.Join(rows, "\n") + "\n"
+}
+
+// askedList is the help as it stands in rules/.
+func askedList(b *rules.Book) string {
+	var rows []string
+	for _, c := range b.Cards("help") {
+		rows = append(rows, "- "+c.Fields["title"]+": *"+strings.Join(c.List("words"), "*, *")+"*")
+	}
+	return strings.Join(rows, "\n") + "\n"
+}
