@@ -242,3 +242,28 @@ func checkRow(t *rapid.T, text string, rows []engine.TensionRow, done int) {
 func show(dial float64) string {
 	return strings.TrimSuffix(strings.TrimRight(strconv.FormatFloat(dial, 'f', 3, 64), "0"), ".")
 }
+
+// After a restart the greeting names the step and the row, and the work goes on
+// from there, with every move still to be taken back.
+func TestMakingAfterRestart(t *testing.T) {
+	tk := talk(t)
+	s, _ := tk.Begin()
+	var states []dialog.State
+	for _, l := range append(append([]string(nil), bandPlan...), "start knitting", "I'm on row 8", "latched up to L20") {
+		s, _ = tk.Turn(s, l)
+		b, err := s.MarshalJSON()
+		require.NoError(t, err)
+		var kept dialog.State
+		require.NoError(t, kept.UnmarshalJSON(b))
+		states = append(states, kept)
+	}
+	again, ok := dialog.Resume(states)
+	require.True(t, ok)
+	require.Equal(t, s.Making, again.Making)
+	require.Contains(t, tk.Welcome(again).Markdown, "You were at: drop and latch the rib columns, done up to L21.")
+	_, here := tk.Turn(s, "repeat")
+	_, there := tk.Turn(again, "repeat")
+	require.Equal(t, here.Markdown, there.Markdown)
+	_, r := tk.Turn(again, "undo")
+	require.Contains(t, r.Markdown, "row 8 of 22 at dial 3.5")
+}

@@ -73,8 +73,8 @@ func (t *Talk) Welcome(s State) Reply {
 	if short := c.voice().Short(c.plan()); short != "" {
 		text += " The plan: " + short + "."
 	}
-	if s.Making.On {
-		text += " You were at: " + c.whereText()
+	if where := c.whereText(); where != "" {
+		text += " You were at: " + where
 	}
 	return c.reply("show", text)
 }
