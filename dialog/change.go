@@ -149,7 +149,7 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 		return in.Rib.String() + ribWord(in.Rib)
 	}
 	value := c.exact(s.Key, in.Num(s.Key), s.Unit)
-	if words := settingWords(s.Key, in.Int(s.Key)); words != "" {
+	if words := answer.Setting(s.Key, in.Int(s.Key)); words != "" {
 		return words
 	}
 	switch {
@@ -162,29 +162,6 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 		return fmt.Sprintf("taking the %s as %s", label, value)
 	}
 	return label + " " + value
-}
-
-// settingWords says in the trade's words what a small number stands for.
-func settingWords(k engine.Key, n int) string {
-	switch {
-	case k == engine.Layers && n == 1:
-		return "a single layer"
-	case k == engine.Layers:
-		return "doubled"
-	case k == engine.HemEvery && n == 1:
-		return "hang every bump"
-	case k == engine.HemEvery:
-		return "hang every " + answer.Ordinal(n) + " bump"
-	case k == engine.RowsPerClick && n == 0:
-		return "no grading"
-	case k == engine.RowsPerClick:
-		return "a click every " + answer.Count(n, "row", "rows")
-	case k == engine.FoldRow && n == 0:
-		return "no fold row"
-	case k == engine.FoldRow:
-		return "a fold row " + answer.Count(n, "click", "clicks") + " looser"
-	}
-	return ""
 }
 
 func ribWord(r engine.Rib) string {

@@ -53,7 +53,7 @@ func assumedTable(b *rules.Book) string {
 			continue
 		}
 		value := fmt.Sprintf("%g", in.Num(k.Key).Float())
-		if k.Unit != "" && k.Unit != k.Label {
+		if k.Unit != "" && !strings.Contains(k.Label, k.Unit) {
 			value += " " + k.Unit
 		}
 		label := k.Label

@@ -181,6 +181,10 @@ func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
 		if said.Has(k) || !p.In.Has(k) || !matters(k, p) {
 			continue
 		}
+		if words := Setting(k, p.In.Int(k)); words != "" {
+			list = append(list, words)
+			continue
+		}
 		list = append(list, v.Label(k)+" "+v.plainValue(p, k))
 	}
 	if len(list) == 0 {

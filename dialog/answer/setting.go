@@ -1,0 +1,26 @@
+package answer
+
+import "foldrow/engine"
+
+// Setting says in the trade's words what a small number stands for.
+func Setting(k engine.Key, n int) string {
+	switch {
+	case k == engine.Layers && n == 1:
+		return "a single layer"
+	case k == engine.Layers:
+		return "doubled"
+	case k == engine.HemEvery && n == 1:
+		return "hang every bump"
+	case k == engine.HemEvery:
+		return "hang every " + Ordinal(n) + " bump"
+	case k == engine.RowsPerClick && n == 0:
+		return "no grading"
+	case k == engine.RowsPerClick:
+		return "a click every " + Count(n, "row", "rows")
+	case k == engine.FoldRow && n == 0:
+		return "no fold row"
+	case k == engine.FoldRow:
+		return "a fold row " + Count(n, "click", "clicks") + " looser"
+	}
+	return ""
+}
