@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 	"testing/iotest"
+	"time"
 	"unicode/utf8"
 )
 
@@ -102,6 +103,7 @@ func TestTap(t *testing.T) {
 		{"zero, Ctrl-Z, Ctrl-R, Ctrl-S", "a\x00b\x1ac\x12d\x13e", "abcde", nil},
 		{"other control bytes", "a\x1c\x1d\x1e\x1f\x0f\x11\x16\x18\x19b", "a\x19b", nil},
 		{"editing keys stay", "\x01\x05\x7f\x08\t\x1b[D", "\x01\x05\x7f\x08\t\x1b[D", nil},
+		{"Ctrl-D typed ahead", "a\r\x00", "a\r\x04", []bool{false}},
 		{"pasted pairs", "a\r\nb\r\nc\r\n", "a\rb\rc\r", []bool{true, true, false}},
 		{"pasted newlines", "a\nb\n", "a\nb\n", []bool{true, false}},
 	}
@@ -119,6 +121,19 @@ func TestTap(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+func TestTapEarly(t *testing.T) {
+	for _, tt := range []struct {
+		since time.Duration
+		want  string
+	}{{0, "\x04"}, {time.Hour, ""}} {
+		tp := &tap{in: strings.NewReader("\x00")}
+		tp.prompted(time.Now().Add(-tt.since))
+		if got, err := io.ReadAll(tp); err != nil || string(got) != tt.want {
+			t.Errorf("NUL %v after the prompt: %q, %v", tt.since, got, err)
+		}
 	}
 }
 

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"io"
+	"time"
 
 	"github.com/chzyer/readline"
 )
@@ -58,6 +59,7 @@ func newEditor(width func() int, words func() []string) (*editor, error) {
 func (e *editor) next() (typed, error) {
 	e.resized()
 	e.cut = 0
+	e.tap.prompted(time.Now())
 	line, err := e.rl.Readline()
 	switch {
 	case errors.Is(err, readline.ErrInterrupt):

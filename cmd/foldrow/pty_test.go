@@ -145,6 +145,11 @@ func (d *desk) leave(status int) {
 	if got := d.state(); got != nil {
 		after = got
 	}
+	select {
+	case <-d.done: // everything it wrote is on the screen
+	case <-time.After(20 * time.Second):
+		d.t.Error("its terminal stays open after its end")
+	}
 	if d.before == nil || after == nil || *after != *d.before {
 		d.t.Errorf("the terminal is not as it was")
 	}
@@ -257,6 +262,7 @@ func TestOfferOnTheTerminal(t *testing.T) {
 func TestKeysThatDoNothing(t *testing.T) {
 	d := sit(t, 80, t.TempDir(), nil)
 	d.see("pullover?")
+	time.Sleep(2 * ahead)
 	d.keys("\x1a\x00\x12\x13car\x1a\x00\x1c") // Ctrl-Z, Ctrl-Space, Ctrl-R, Ctrl-S, Ctrl-backslash
 	d.until("car", func(s string) bool { return strings.HasSuffix(s, "\n> car\n") })
 	d.keys("\t")
@@ -264,6 +270,21 @@ func TestKeysThatDoNothing(t *testing.T) {
 	d.say("", "(a cardigan)")
 	d.keys("quit\r")
 	d.leave(0)
+}
+
+// TestTypedAhead: keys pressed before the program listens are not lost, the one
+// that ends the input among them.
+func TestTypedAhead(t *testing.T) {
+	for range 5 {
+		home := t.TempDir()
+		d := sit(t, 80, home, nil)
+		d.keys("cardigan\r28 stitches and 40 rows\r\x04")
+		d.leave(0)
+		s := &stage{home: home}
+		if got := strings.Join(s.kept(t, "neckband"), "|"); got != "cardigan|28 stitches and 40 rows" {
+			t.Errorf("kept %q", got)
+		}
+	}
 }
 
 func TestPastedLines(t *testing.T) {

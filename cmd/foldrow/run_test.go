@@ -3,11 +3,9 @@ package main
 import (
 	"bytes"
 	"encoding/json"
-	"errors"
 	"io"
 	"os"
 	"path/filepath"
-	"regexp"
 	"strings"
 	"syscall"
 	"testing"
@@ -215,29 +213,6 @@ func TestHelpIsOneScreen(t *testing.T) {
 	for _, f := range flagTable() {
 		if !strings.Contains(b.String(), "\n  -"+f.name+" ") {
 			t.Errorf("-%s is not in the help", f.name)
-		}
-	}
-}
-
-// TestReadmeListsTheFlags keeps the page and the program together.
-func TestReadmeListsTheFlags(t *testing.T) {
-	b, err := os.ReadFile("../../README.md")
-	if errors.Is(err, os.ErrNotExist) {
-		t.Skip("no README yet")
-	}
-	if err != nil {
-		t.Fatal(err)
-	}
-	known := map[string]bool{}
-	for _, f := range flagTable() {
-		known[f.name] = true
-		if !strings.Contains(string(b), "`-"+f.name) {
-			t.Errorf("README does not list -%s", f.name)
-		}
-	}
-	for _, m := range regexp.MustCompile("(?m)^(?:- |\\| )`-([a-z]+)").FindAllStringSubmatch(string(b), -1) {
-		if !known[m[1]] {
-			t.Errorf("README lists -%s, which is no flag", m[1])
 		}
 	}
 }

@@ -3,11 +3,19 @@ package main
 import (
 	"io"
 	"sync/atomic"
+	"time"
 )
 
+// ahead is how soon after the prompt nobody can have pressed a key for it: what
+// comes by then was typed before.
+const ahead = 50 * time.Millisecond
+
+// ctrlD is the key that ends the input on an empty line.
+const ctrlD = 4
+
 // tap stands between the terminal and the line editor and keeps from it the
-// bytes that it answers badly: NUL, which it takes for the end of input;
-// Ctrl-Z, which would stop the program that started us as well; Ctrl-R and
+// bytes that it answers badly: NUL (Ctrl-Space), which it takes for the end of
+// input; Ctrl-Z, which would stop the program that started us as well; Ctrl-R and
 // Ctrl-S, whose search races with a change of the window; the second half of a
 // pasted CR LF, which would be an empty answer; and every control byte that it
 // would show as it is.
@@ -15,14 +23,24 @@ type tap struct {
 	in io.Reader
 	cr bool         // the last byte was a carriage return
 	to atomic.Int64 // line ends in the last read that no line has answered yet
+	at atomic.Int64 // when the prompt was shown, in nanoseconds
 }
+
+// prompted notes that a prompt is being shown.
+func (t *tap) prompted(now time.Time) { t.at.Store(now.UnixNano()) }
 
 // Read is the terminal's, less those bytes.
 func (t *tap) Read(p []byte) (int, error) {
 	for {
 		n, err := t.in.Read(p)
+		early := time.Now().UnixNano()-t.at.Load() < int64(ahead)
 		kept, ends := p[:0], 0
 		for _, c := range p[:n] {
+			// A Ctrl-D typed while no line was being read waits in the
+			// terminal as a NUL at the beginning of a line.
+			if c == 0 && lineStart(kept, early) {
+				c = ctrlD
+			}
 			pair := c == '\n' && t.cr
 			t.cr = c == '\r'
 			if pair || !key(c) {
@@ -39,6 +57,16 @@ func (t *tap) Read(p []byte) (int, error) {
 			return len(kept), err
 		}
 	}
+}
+
+// lineStart reports that what comes after kept begins a line; first says so for
+// an empty kept.
+func lineStart(kept []byte, first bool) bool {
+	if len(kept) == 0 {
+		return first
+	}
+	last := kept[len(kept)-1]
+	return last == '\r' || last == '\n'
 }
 
 // Close is there because the editor wants one; the terminal stays open.
