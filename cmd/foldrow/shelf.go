@@ -49,16 +49,42 @@ func (s *shelf) look(name string) ([]dialog.State, string, error) {
 func (s *shelf) take(b *notebook.Book, r notebook.Report) ([]dialog.State, string, error) {
 	s.close()
 	s.book, s.said, s.failed = b, nil, false
-	var states []dialog.State
 	for _, e := range b.Entries() {
-		var st dialog.State
-		if err := json.Unmarshal(e.State, &st); err != nil {
-			continue // a state of another shape; the next line's stands for it
-		}
-		states = append(states, st)
 		s.said = append(s.said, e.Said)
 	}
-	return states, opened(b.Name(), r), nil
+	return recent(b.Entries()), opened(b.Name(), r), nil
+}
+
+// maxUndo is how many turns of a project undo reaches back over after a restart.
+// A state in memory is about 2 kB.
+const maxUndo = 2000
+
+// recent are the states of the last turns, oldest first. They begin at the
+// earliest of them that none later went back behind, so that each finds the one
+// that undo leads to.
+func recent(entries []notebook.Entry) []dialog.State {
+	entries = entries[max(0, len(entries)-maxUndo):]
+	states := make([]dialog.State, 0, len(entries))
+	low := 0
+	for _, e := range entries {
+		var st dialog.State
+		if err := json.Unmarshal(e.State, &st); err != nil {
+			continue // a state of another shape; the next turn's stands for it
+		}
+		states = append(states, st)
+		if st.Depth < states[low].Depth {
+			low = len(states) - 1
+		}
+	}
+	if len(states) == 0 {
+		return nil
+	}
+	states = states[low:]
+	base := states[0].Depth
+	for i := range states {
+		states[i].Depth -= base
+	}
+	return states
 }
 
 // fresh begins a project under the first name that is free.

@@ -1,10 +1,15 @@
 package main
 
 import (
+	"fmt"
+	"io"
 	"os"
+	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"foldrow/dialog/notebook"
 )
@@ -158,5 +163,69 @@ func TestBusyProject(t *testing.T) {
 	}
 	if got := len(s.kept(t, "neckband")); got != len(answers) {
 		t.Errorf("%d lines kept", got)
+	}
+}
+
+// TestUndoInALongProject: after more turns than are read back, undo still leads
+// where it would have led without the restart.
+func TestUndoInALongProject(t *testing.T) {
+	s := newStage(t)
+	lines := slices.Clone(answers)
+	for i := range maxUndo + 50 {
+		lines = append(lines, fmt.Sprintf("neck %d.%02d cm", 40+i/100%10, i%100))
+		if i%7 == 6 {
+			lines = append(lines, "undo")
+		}
+	}
+	last := []string{"undo", "undo", "undo", "undo"}
+	s.run(s.lines(append(lines, last...)...), "-json", "-project", "whole")
+	whole := strings.Split(strings.TrimSpace(s.out.String()), "\n")
+	s.run(s.lines(lines...), "-json", "-project", "p")
+	s.run(s.lines(last...), "-json", "-project", "p")
+	parts := strings.Split(strings.TrimSpace(s.out.String()), "\n")
+	for i := range last {
+		want, got := parseReply(t, whole[len(whole)-len(last)+i]), parseReply(t, parts[i])
+		if got.Inputs["neck"] != want.Inputs["neck"] || got.Turn != want.Turn || got.Markdown != want.Markdown {
+			t.Errorf("undo %d: %q, without a restart %q", i+1, got.Markdown, want.Markdown)
+		}
+	}
+}
+
+// TestFullDiskInConversation: one sentence when the disk is full, none while it
+// stays so, one when it takes turns again, and the conversation goes on.
+func TestFullDiskInConversation(t *testing.T) {
+	s := newStage(t)
+	if out, err := exec.Command("mount", "-t", "tmpfs", "-o", "size=64k", "tmpfs", s.home).CombinedOutput(); err != nil {
+		t.Skipf("no small file system can be mounted here: %s", out)
+	}
+	t.Cleanup(func() { exec.Command("umount", s.home).Run() })
+	filler := filepath.Join(s.home, "filler")
+	long := strings.Repeat("x", 8000) // no room for it in the file's last block
+	r, w := io.Pipe()
+	say := func(lines ...string) {
+		for _, line := range lines {
+			io.WriteString(w, line+"\n")
+			time.Sleep(50 * time.Millisecond) // until it is answered
+		}
+	}
+	go func() {
+		defer w.Close()
+		say(answers[0])
+		_ = os.WriteFile(filler, make([]byte, 1<<20), 0o600) // as much as fits
+		say(long, long)
+		os.Remove(filler)
+		say(answers[1:]...)
+	}()
+	if status := s.run(r, "-project", "p"); status != 0 {
+		t.Fatalf("status %d, %s", status, s.err.String())
+	}
+	out := s.out.String()
+	contains(t, out, "The notebook cannot be written: no space left on device. The conversation goes on, but what is said now is not kept.",
+		"The notebook can be written again; what stands now is kept.", "needles L")
+	if n := strings.Count(out, "cannot be written"); n != 1 {
+		t.Errorf("said %d times", n)
+	}
+	if got := strings.Join(s.kept(t, "p"), "|"); got != strings.Join(answers, "|") {
+		t.Errorf("kept %q", got)
 	}
 }
