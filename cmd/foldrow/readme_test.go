@@ -1,39 +1,52 @@
 package main
 
 import (
-	"bytes"
 	"flag"
+	"fmt"
 	"os"
 	"strings"
 	"testing"
 )
 
-var update = flag.Bool("update", false, "write the conversation in the README anew from what is said now")
+var update = flag.Bool("update", false, "write the flags and the conversation of the README anew; read the difference before you keep it")
 
 const readmePath = "../../README.md"
 
 // cutMark stands in the README where the rest of a reply is left out.
 const cutMark = "[...]"
 
-func readReadme(t *testing.T) string {
+// TestReadmeFlags: the README lists the flags in the words of the help. With
+// -update the list is written anew.
+func TestReadmeFlags(t *testing.T) {
+	var list strings.Builder
+	for _, f := range flagTable() {
+		fmt.Fprintf(&list, "- `%s` %s\n", strings.TrimSpace("-"+f.name+" "+f.value), f.does)
+	}
+	holds(t, "<!-- flags -->\n", "<!-- end of flags -->", func(string) string { return list.String() })
+}
+
+// holds wants between open and end of the README what now makes of the text
+// that stands there, or writes it.
+func holds(t *testing.T, open, end string, now func(old string) string) {
 	t.Helper()
-	b, err := os.ReadFile(readmePath)
+	readme, err := os.ReadFile(readmePath)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return string(b)
-}
-
-// TestReadmeFlags: the README shows the flags as the help does.
-func TestReadmeFlags(t *testing.T) {
-	var help bytes.Buffer
-	if err := usage(&help); err != nil {
-		t.Fatal(err)
+	before, rest, ok := strings.Cut(string(readme), open)
+	old, after, okEnd := strings.Cut(rest, end)
+	if !ok || !okEnd {
+		t.Fatalf("no %s in the README", open)
 	}
-	from := strings.Index(help.String(), "  -project")
-	flags := strings.TrimSuffix(help.String()[from:], "\n")
-	if !strings.Contains(readReadme(t), "\n"+flags+"\n") {
-		t.Errorf("the README does not show the flags as foldrow -h does:\n%s", flags)
+	text := now(old)
+	switch {
+	case text == old:
+	case !*update:
+		t.Errorf("the README should say\n%s\nif this is meant: go test ./cmd/foldrow -run TestReadme -update", text)
+	default:
+		if err := os.WriteFile(readmePath, []byte(before+open+text+end+after), 0o644); err != nil {
+			t.Fatal(err)
+		}
 	}
 }
 
@@ -41,38 +54,25 @@ func TestReadmeFlags(t *testing.T) {
 // Each reply must be what stands there, whole or down to the cut. With -update
 // the replies are written anew, cut after as many lines as before.
 func TestReadmeConversation(t *testing.T) {
-	const open, end = "<!-- conversation -->\n```text\n", "```\n<!-- end of conversation -->"
-	readme := readReadme(t)
-	before, rest, ok := strings.Cut(readme, open)
-	old, after, okEnd := strings.Cut(rest, end)
-	if !ok || !okEnd {
-		t.Fatal("no conversation in the README")
-	}
-	s := newStage(t)
-	c, err := newChat(options{width: 72}, Env{In: strings.NewReader(""), Out: &s.out, Err: &s.err,
-		Width: func() int { return 0 }, Getenv: func(string) string { return "" }, GOOS: "linux"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	c.say(c.standing(nil))
-	var now strings.Builder
-	turns := strings.Split(old, "\n> ")
-	now.WriteString(shortened(s.out.String(), turns[0]))
-	for _, turn := range turns[1:] {
-		said, shown, _ := strings.Cut(turn, "\n")
-		s.out.Reset()
-		c.answer(typed{text: said})
-		now.WriteString("\n> " + said + "\n\n" + shortened(strings.TrimPrefix(s.out.String(), "\n"), strings.TrimPrefix(shown, "\n")))
-	}
-	if *update {
-		if err := os.WriteFile(readmePath, []byte(before+open+now.String()+end+after), 0o644); err != nil {
+	holds(t, "<!-- conversation -->\n```text\n", "```\n<!-- end of conversation -->", func(old string) string {
+		s := newStage(t)
+		c, err := newChat(options{width: 72}, Env{In: strings.NewReader(""), Out: &s.out, Err: &s.err,
+			Width: func() int { return 0 }, Getenv: func(string) string { return "" }, GOOS: "linux"})
+		if err != nil {
 			t.Fatal(err)
 		}
-		return
-	}
-	if now.String() != old {
-		t.Errorf("the README's conversation is now\n%s\nif this is meant: go test ./cmd/foldrow -run TestReadme -update", now.String())
-	}
+		var now strings.Builder
+		turns := strings.Split(old, "\n> ")
+		c.say(c.standing(nil))
+		now.WriteString(shortened(s.out.String(), turns[0]))
+		for _, turn := range turns[1:] {
+			said, shown, _ := strings.Cut(turn, "\n")
+			s.out.Reset()
+			c.answer(typed{text: said})
+			now.WriteString("\n> " + said + "\n\n" + shortened(strings.TrimPrefix(s.out.String(), "\n"), strings.TrimPrefix(shown, "\n")))
+		}
+		return now.String()
+	})
 }
 
 // shortened is a reply cut where shown is cut.
