@@ -19,6 +19,7 @@ func (c *turn) run() (State, Reply) {
 	if s, r, ok := c.heardAfter(); ok {
 		return s, r
 	}
+	c.heardMaking()
 	if c.heardSlip() {
 		c.m = listen.Meaning{Kind: listen.Trouble, Card: c.slipCard(), Topic: "sure"}
 	}
