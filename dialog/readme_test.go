@@ -3,6 +3,7 @@ package dialog_test
 import (
 	"fmt"
 	"os"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -73,4 +74,20 @@ func askedList(b *rules.Book) string {
 		rows = append(rows, "- "+c.Fields["title"]+": *"+strings.Join(c.List("words"), "*, *")+"*")
 	}
 	return strings.Join(rows, "\n") + "\n"
+}
+
+// TestReadmeLinesAreUnderstood: whatever the README offers to be said (set in
+// single stars) means something once the plan is there.
+func TestReadmeLinesAreUnderstood(t *testing.T) {
+	readme, err := os.ReadFile(readmePath)
+	require.NoError(t, err)
+	_, text := block(t, string(readme), "conversation", "") // holds sums, where a star means times
+	said := regexp.MustCompile(`(?:^|[^*\w])\*([^*]+)\*`).FindAllStringSubmatch(text, -1)
+	require.NotEmpty(t, said)
+	tk := talk(t)
+	for _, m := range said {
+		line := strings.Join(strings.Fields(m[1]), " ")
+		_, r := tk.Turn(arrive(t, tk, "plan"), line)
+		require.NotContains(t, []string{"unclear", "outside"}, r.Kind, line)
+	}
 }
