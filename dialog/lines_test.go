@@ -205,3 +205,11 @@ func TestLines(t *testing.T) {
 	require.GreaterOrEqual(t, float64(right), 0.98*float64(all))
 	require.LessOrEqual(t, float64(silent), 0.003*float64(all))
 }
+
+// TestSecondLines holds the second table, which was scored unseen once; its
+// head tells that score.
+func TestSecondLines(t *testing.T) {
+	right, all, silent := score(t, "../testdata/lines-second.txt")
+	require.GreaterOrEqual(t, float64(right), 0.93*float64(all))
+	require.LessOrEqual(t, float64(silent), 0.005*float64(all))
+}

@@ -63,7 +63,7 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 		return false
 	}
 	s.Key, s.Near = k, near
-	plus := strings.HasPrefix(t.text, "plus") && (k == engine.Neck || k == engine.Depth || k == engine.DepthRows)
+	plus := strings.HasPrefix(t.text, "plus") && i > b.l.begin && (k == engine.Neck || k == engine.Depth || k == engine.DepthRows)
 	if t.q.Sign > 0 && (plus || b.l.text[t.start] == '+') {
 		s.Relative = true
 	} else if sign, times := b.comparative(i, k); sign != 0 {

@@ -15,7 +15,7 @@ func (b *binder) choices() {
 			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
 				continue
 			}
-			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "the") {
+			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "of" || b.l.tokens[m.from-1].text == "the") {
 				continue // "my stockinette is curling" tells of the fabric
 			}
 			if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {

@@ -37,7 +37,7 @@ func (r *reading) openChoice() (Meaning, bool) {
 }
 
 func (r *reading) undo() (Meaning, bool) {
-	if c, ok := r.cues[Undo]; ok && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
+	if c, ok := r.cues[Undo]; ok && !(c.from > 0 && r.l.tokens[c.from-1].text == "not") && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
 		m := Meaning{Kind: Undo, Count: 1}
 		for _, i := range r.l.quantities() {
 			if q := r.l.tokens[i].q; q.Unit == "" && q.Value.IsInt() && q.Value.Sign() > 0 {
@@ -97,6 +97,26 @@ func (r *reading) beyond() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Outside}, true
+}
+
+// craftWords counts the words of the craft in the line.
+func (r *reading) craftWords() int {
+	n := 0
+	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
+		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) && !common(t.stem) {
+			n++
+		}
+	}
+	return n
+}
+
+// common words belong to phrases of the craft without telling of it.
+func common(st string) bool {
+	switch st {
+	case "us", "use", "best", "go", "make", "back", "number", "long", "deal", "good", "work", "right", "left", "end", "start", "first", "last", "time", "one", "way", "turn", "take", "put", "show", "tell", "need", "want", "find", "year", "all":
+		return true
+	}
+	return false
 }
 
 // outside: a subject that is not ours, or a question with no word of the

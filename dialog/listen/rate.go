@@ -39,11 +39,15 @@ func (b *binder) measuredOver() {
 	}
 	for _, i := range b.free() {
 		q := b.l.tokens[i].q
-		if q.Unit != "st" && q.Unit != "row" || i+1 >= len(b.l.tokens) || b.l.tokens[i+1].stop {
+		if q.Unit != "st" && q.Unit != "row" || i+1 >= len(b.l.tokens) {
 			continue
 		}
-		over := b.l.tokens[i+1].q
-		if over == nil || b.used[i+1] || !isLength(over.Unit) || over.Over.Sign() > 0 {
+		at := i + 1 // "40 stitches, they measure 14.2 cm"
+		for at < len(b.l.tokens)-1 && at < i+4 && b.l.tokens[at].q == nil && b.l.tokens[at].text != "and" {
+			at++
+		}
+		over := b.l.tokens[at].q
+		if over == nil || b.used[at] || at == i+1 && b.l.tokens[at].stop || !isLength(over.Unit) || over.Over.Sign() > 0 {
 			continue
 		}
 		cm, ok := over.Length()
@@ -53,7 +57,7 @@ func (b *binder) measuredOver() {
 		joined := *q
 		joined.Over, joined.OverUnit = over.Value, over.Unit
 		b.l.tokens[i].q = &joined
-		b.used[i+1] = true
+		b.used[at] = true
 		k := engine.StitchGauge
 		if q.Unit == "row" {
 			k = engine.RowGauge

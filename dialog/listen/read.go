@@ -104,11 +104,33 @@ func (x *Lexicon) findCues(l *Line, ctx Context) map[Kind]cueHit {
 	return found
 }
 
+// requests: "could you make the neck 2 cm bigger" has the form of a question
+// and is an order.
+func (r *reading) requests(i int) bool {
+	if i+2 >= len(r.l.tokens) || r.l.tokens[i+1].text != "you" {
+		return false
+	}
+	switch r.l.tokens[i].text {
+	case "can", "could", "would", "will":
+	default:
+		return false
+	}
+	j := i + 2
+	if r.l.tokens[j].text == "please" && j+1 < len(r.l.tokens) {
+		j++
+	}
+	switch r.l.tokens[j].text {
+	case "make", "set", "change", "use", "put", "add", "take", "increase", "reduce", "switch":
+		return len(r.l.quantities()) > 0
+	}
+	return false
+}
+
 func (r *reading) cue(k Kind) bool { _, ok := r.cues[k]; return ok }
 
 // asks reports whether the line has the form of a question.
 func (r *reading) asks() bool {
-	if r.l.question {
+	if r.l.question && !(r.l.begin < len(r.l.tokens) && r.requests(r.l.begin)) {
 		return true
 	}
 	if r.l.begin >= len(r.l.tokens) {
@@ -127,6 +149,9 @@ func (r *reading) asks() bool {
 			return true
 		}
 		return t == "does"
+	}
+	if r.requests(i) {
+		return false
 	}
 	switch r.l.tokens[i].text {
 	case "what", "which", "how", "where", "when", "why", "who", "is", "are", "can", "could", "would", "should", "will", "must", "may", "am", "whose", "goes":

@@ -50,6 +50,8 @@ func hasVowel(s string) bool { return strings.ContainsAny(s, "aeiouy") }
 // irregular gives the forms that no ending rule reaches.
 func irregular(w string) (string, bool) {
 	switch w {
+	case "setting", "settings":
+		return "setting", true
 	case "quite":
 		return "quite", true
 	case "halves":

@@ -80,7 +80,7 @@ func (r *reading) howTo() (Meaning, bool) {
 	}
 	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
 	switch {
-	case asks && f.cover >= 0.5 && f.score() >= 0.8*t.score():
+	case asks && f.cover >= 0.5 && (f.cover >= 0.8 || r.craftWords() > 0) && f.score() >= 0.8*t.score():
 	case f.cover >= 0.9 && f.score() > t.score() && len(r.b.sets) == 0 && r.l.words() <= 4 && !r.cue(Step):
 	default:
 		return Meaning{}, false

@@ -200,7 +200,7 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 		return 0, false
 	}
 	switch k {
-	case engine.StartClicks, engine.FoldRow, engine.HemEvery, engine.EdgeStretch, engine.RibStretch, engine.RibDraw, engine.NumberEffect, engine.ClickEffect, engine.MainTension:
+	case engine.StartClicks, engine.FoldRow, engine.HemEvery, engine.EdgeStretch, engine.RibStretch, engine.RibDraw, engine.NumberEffect, engine.ClickEffect, engine.MainTension, engine.Ease:
 		return 0, false
 	}
 	if lead := strings.TrimRight(b.l.text[:toks[i].start], " "); len(lead) > 1 && strings.HasSuffix(lead, "+") {
