@@ -82,6 +82,11 @@ func (c *turn) tableFor(k engine.Key) string {
 // onHowTo answers from the card of a technique, with this plan's numbers.
 func (c *turn) onHowTo() (State, Reply) {
 	card, ok := c.book.Card("howto", c.m.Card)
+	if c.m.Topic == "caution" {
+		if card, ok = c.book.Card("cautions", c.m.Card); ok {
+			return c.s, c.reply("howto", "**Caution:** "+card.Text)
+		}
+	}
 	if !ok {
 		return c.onUnclear(listen.Problem{Code: "not-understood"})
 	}
@@ -207,7 +212,7 @@ func (c *turn) onNotebook() (State, Reply) {
 		if short := c.voice().Short(c.plan()); short != "" {
 			text += " The plan: " + short + "."
 		}
-	case "list", "open", "rename", "copy", "delete", "write", "page":
+	case "save", "list", "open", "rename", "copy", "delete", "write", "page":
 		text = ""
 	}
 	return c.s, c.reply("notebook", text)

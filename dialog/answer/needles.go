@@ -197,7 +197,7 @@ func Strip(p engine.Plan) string {
 	latch, hem, two := marks(p.RibColumns, n), marks(p.HemColumns, n), marks(Doubled(p), n)
 	left := (n + 1) / 2
 	var b strings.Builder
-	b.WriteString("```\n")
+	b.WriteString("```picture\n")
 	for from := -((left + blockWide - 1) / blockWide) * blockWide; from < n-left; from += blockWide {
 		lo, hi := max(0, left+from), min(n, left+from+blockWide)
 		if lo >= hi {

@@ -76,6 +76,19 @@ func (r *reading) help() (Meaning, bool) {
 	return Meaning{}, false
 }
 
+// safety: a question whether something is safe is answered from the cautions,
+// whatever else its words could name.
+func (r *reading) safety() (Meaning, bool) {
+	if !r.l.has("saf", "safe", "safety", "danger", "dangerous", "hurt", "chok", "choke", "careful", "caution", "burn", "harm") && !(r.l.has("button", "cord", "ribbon", "tie") && r.l.has("baby", "child", "children", "toddler", "kid")) {
+		return Meaning{}, false
+	}
+	f, _ := r.x.caution.best(r.l)
+	if f.cover < 0.3 || f.mass < 1 || r.b.sure() && !r.asks() && r.ctx.Open != "garment" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: HowTo, Topic: "caution", Card: f.card}, true
+}
+
 // theDefault: "the usual" takes the shown default, as Enter alone does.
 func (r *reading) theDefault() (Meaning, bool) {
 	if !r.cue("default") || r.ctx.Open == "" || r.ctx.Open == "keep" || len(r.b.sets) > 0 || r.l.question {

@@ -21,6 +21,7 @@ type Lexicon struct {
 	howto   *shelf
 	trouble *shelf
 	steps   *shelf
+	caution *shelf
 	known   map[string]bool // stems that are never misspelt
 	whole   map[string]bool // whole words that are not
 	craft   map[string]bool // stems of the craft
@@ -87,7 +88,8 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x.howto = newShelf(book.Cards("howto"))
 	x.trouble = newShelf(book.Cards("troubles"))
 	x.steps = newShelf(book.Cards("steps"))
-	for _, s := range []*shelf{x.howto, x.trouble, x.steps} {
+	x.caution = newShelf(book.Cards("cautions"))
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution} {
 		for st := range s.weight {
 			x.know(st)
 		}

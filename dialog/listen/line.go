@@ -10,6 +10,7 @@ import (
 // Line is one line on its way to a meaning: its tokens and what they name.
 type Line struct {
 	text     string // clean, lower case
+	raw      string // the same as it was typed; "" where the cases differ in length
 	tokens   []token
 	begin    int // tokens before begin are greetings and fillers
 	end      int // tokens from end on are politeness
@@ -29,6 +30,9 @@ type mention struct {
 
 func newLine(text string) *Line {
 	l := &Line{text: strings.ToLower(text)}
+	if len(l.text) == len(text) {
+		l.raw = text
+	}
 	l.question = strings.Contains(text, "?")
 	l.tokens = tokens(l.text, quantity.Scan(l.text))
 	l.trim()

@@ -40,7 +40,11 @@ func (r *reading) projectNames(c cueHit) (string, string) {
 			second = len(words)
 			continue
 		}
-		words = append(words, r.l.text[t.start:t.end])
+		word := r.l.text[t.start:t.end]
+		if r.l.raw != "" {
+			word = r.l.raw[t.start:t.end]
+		}
+		words = append(words, word)
 	}
 	if second >= 0 {
 		return strings.Join(words[:second], " "), strings.Join(words[second:], " ")

@@ -18,7 +18,13 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	}
 	fixed := x.respell(l)
 	if fixed != nil {
-		if m := x.read(fixed, ctx); m.Kind != Unclear && m.Kind != Outside {
+		if m := x.read(fixed, ctx); m.Kind == Notebook {
+			if own := x.read(l, ctx); own.Kind == Notebook {
+				return own // a project may be called what it likes
+			}
+			m.Fixes = fixed.fixes
+			return m
+		} else if m.Kind != Unclear && m.Kind != Outside {
 			m.Fixes = fixed.fixes
 			return m
 		}
@@ -60,7 +66,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
-		r.theDefault, r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.around, r.calibrate, r.measure, r.shake, r.compare,
+		r.safety, r.theDefault, r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.revise, r.around, r.calibrate, r.measure, r.shake, r.compare,
 		r.refused, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
 		r.trouble, r.guarded, r.atPast, r.values, r.help, r.outside,
 	} {
