@@ -63,6 +63,11 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		names: map[string][]name{}, byFirst: map[string][]int{},
 		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: map[string]bool{},
 	}
+	// the shelves are half of the work and need nothing of the rest
+	var shelves sync.WaitGroup
+	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution} {
+		shelves.Go(func() { *s = newShelf(book.Cards(file)) })
+	}
 	if err := x.addPhrases(append(slices.Clip(book.Cards("phrases")), book.Cards("parts")...)); err != nil {
 		return nil, err
 	}
@@ -85,18 +90,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	for _, c := range book.Cards("words") {
 		x.addWords(c)
 	}
-	x.howto = newShelf(book.Cards("howto"))
-	x.trouble = newShelf(book.Cards("troubles"))
-	x.steps = newShelf(book.Cards("steps"))
-	x.caution = newShelf(book.Cards("cautions"))
-	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution} {
-		for st := range s.weight {
-			x.know(st)
-		}
-		for w := range s.whole {
-			x.whole[w] = true
-		}
-	}
+	shelves.Wait()
 	for st := range x.names {
 		sort.SliceStable(x.names[st], func(i, j int) bool {
 			return len(x.names[st][i].stems) > len(x.names[st][j].stems)
@@ -104,6 +98,21 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	}
 	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
 	return x, nil
+}
+
+// knows reports whether a word needs no correction: it stands in rules/ as it
+// is, or in another of its forms.
+func (x *Lexicon) knows(t token) bool {
+	form := t.stem != t.text
+	if x.whole[t.text] || form && x.known[t.stem] {
+		return true
+	}
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution} {
+		if _, ok := s.weight[t.stem]; s.whole[t.text] || form && ok {
+			return true
+		}
+	}
+	return false
 }
 
 func (x *Lexicon) know(st string) { x.known[st] = true }

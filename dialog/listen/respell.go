@@ -19,7 +19,7 @@ func (x *Lexicon) respell(l *Line) *Line {
 			fixes = append(fixes, Fix{t.text, to})
 			continue
 		}
-		if x.whole[t.text] || x.known[t.stem] && t.stem != t.text {
+		if x.knows(t) {
 			continue
 		}
 		if to, ok := x.spell().correct(t.text); ok {
