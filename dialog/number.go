@@ -40,6 +40,9 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 	case engine.Rehang:
 		return c.rehangPart(p)
 	}
+	if k == engine.NeckBody && !p.In.Has(k) {
+		k = engine.Neck // "what is my neck", where the opening was given
+	}
 	v, ok := valueJSON(p, k)
 	if !ok {
 		return "", false

@@ -83,7 +83,7 @@ func (r *reading) leftOver() bool {
 			r.b.problem = Problem{Code: q.Problem, Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
-		if q.Unit == "" && !q.Ordinal && !q.Words && (r.ctx.Open == "" || r.ctx.Open == "keep") && len(r.b.sets) == 1 && r.b.sets[0].Near == 0 {
+		if q.Unit == "" && !q.Ordinal && !q.Words && !q.After && (r.ctx.Open == "" || r.ctx.Open == "keep") {
 			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
