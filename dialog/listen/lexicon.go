@@ -60,8 +60,8 @@ type name struct {
 // phrasing that does not compile.
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
-		names: map[string][]name{}, byFirst: map[string][]int{},
-		known: map[string]bool{}, craft: map[string]bool{}, spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: map[string]bool{},
+		names: make(map[string][]name, 1024), byFirst: make(map[string][]int, 512),
+		known: make(map[string]bool, 4096), craft: make(map[string]bool, 2048), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: make(map[string]bool, 4096),
 	}
 	// the shelves are half of the work and need nothing of the rest
 	var shelves sync.WaitGroup

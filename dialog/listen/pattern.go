@@ -127,12 +127,22 @@ func alternatives(s string) [][]string {
 	return out
 }
 
+// bare is a word of rules/ in lower case without the marks around it. Nearly
+// all are bare already, and trimming by a set of marks costs more than looking.
+func bare(w string) string {
+	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' }
+	if w == "" || letter(w[0]) && letter(w[len(w)-1]) && strings.ToLower(w) == w {
+		return w
+	}
+	return strings.ToLower(strings.Trim(w, ".,?!'\"()"))
+}
+
 // stemsOf is the stems of a phrase, its contractions opened.
 func stemsOf(s string) []string {
 	fields := strings.Fields(s)
 	out := make([]string, 0, len(fields))
 	for _, f := range fields {
-		f = strings.ToLower(strings.Trim(f, ".,?!'\"()"))
+		f = bare(f)
 		open := openContraction(f)
 		if open == f {
 			if f != "" {

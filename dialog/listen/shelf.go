@@ -33,8 +33,8 @@ type found struct {
 }
 
 func newShelf(cards []rules.Card) *shelf {
-	s := &shelf{byStem: map[string][]int{}, weight: map[string]float64{}, titles: map[string]string{}, whole: map[string]bool{}}
-	inCards := map[string]int{}
+	s := &shelf{byStem: make(map[string][]int, 8*len(cards)), weight: make(map[string]float64, 8*len(cards)), titles: map[string]string{}, whole: make(map[string]bool, 10*len(cards))}
+	inCards := make(map[string]int, 8*len(cards))
 	for _, c := range cards {
 		seen := map[string]bool{}
 		for _, text := range append(c.List("words"), c.Fields["title"]) {
@@ -47,7 +47,7 @@ func newShelf(cards []rules.Card) *shelf {
 				seen[st] = true
 			}
 			for _, w := range strings.Fields(text) {
-				s.whole[strings.ToLower(strings.Trim(w, ".,?!'\"()"))] = true
+				s.whole[bare(w)] = true
 			}
 			if len(p.stems) > 0 {
 				s.phrases = append(s.phrases, p)
