@@ -55,18 +55,22 @@ func notLetter(r rune) bool { return (r < 'a' || r > 'z') && r != '\'' }
 func (c *turn) dialCheck(w where, n int) string {
 	rows := w.p.Tension()
 	var changes []string
+	last := ""
 	for i := max(w.m.Row+1, 1); i < n; i++ {
 		if rows[i].Clicks != rows[i-1].Clicks {
-			changes = append(changes, fmt.Sprintf("%d: %s", rows[i].Row, answer.DialAt(rows[i])))
+			changes = append(changes, fmt.Sprintf("row %d", rows[i].Row))
+			last = answer.DialAt(rows[i])
 		}
 	}
 	switch len(changes) {
 	case 0:
 		return ""
 	case 1:
-		return "(Changed on the way? Row " + changes[0] + ".)"
+		return "(Check: turned to " + last + " before " + changes[0] + "?)"
+	case 2:
+		return "(Check: the dial turned before " + changes[0] + " and " + changes[1] + "?)"
 	}
-	return fmt.Sprintf("(Changed on the way? There were %d dial changes.)", len(changes))
+	return fmt.Sprintf("(Check: the dial turned %d times on the way, last before %s?)", len(changes), changes[len(changes)-1])
 }
 
 // upTo takes the needle she has come to.
