@@ -23,6 +23,8 @@ func (r *reading) number() (Meaning, bool) {
 		keys = []engine.Key{engine.Tension}
 	case r.aboutNeedle() != "":
 		keys = []engine.Key{r.aboutNeedle()}
+	case contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
+		keys = []engine.Key{engine.OffYarn}
 	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
 		keys = []engine.Key{engine.TotalRows}
 	}

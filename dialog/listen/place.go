@@ -18,6 +18,9 @@ func (r *reading) place() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.85 && f.mass >= 3 && c.topic != "where" && !(r.ctx.Making && c.weight >= 4 && f.cover < 0.97) {
 		return Meaning{}, false
 	}
+	if c.topic == "row" && !r.ctx.Making && r.l.words() <= 2 {
+		return Meaning{}, false // before the making begins nobody stands anywhere
+	}
 	if c.topic == "row" && r.badRow() && r.ctx.Making {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "row"}}, true
 	}

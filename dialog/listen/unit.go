@@ -22,6 +22,8 @@ func (b *binder) byUnit() {
 			if !b.l.has("remov", "unravel", "unravell", "rip", "frog", "last") && !(b.l.has("take", "pull") && b.l.has("out", "back")) {
 				b.add(engine.DepthRows, i, 0)
 			}
+		case q.Unit == "row" && q.After && !b.ctx.Making && i > 0 && b.l.tokens[i-1].text == "rows":
+			b.add(engine.DepthRows, i, 1) // "rows 15" is a count, "row 15" a place
 		case q.Unit == "needle" && !q.Ordinal && !q.After:
 			b.add(engine.BedNeedles, i, 0)
 		case q.Unit == "g" || q.Unit == "oz":
