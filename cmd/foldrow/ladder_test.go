@@ -74,6 +74,23 @@ func TestRoomsBelow(t *testing.T) {
 	}
 }
 
+// TestPureRooms: only the program and the notebook know files, the clock, the
+// network or chance.
+func TestPureRooms(t *testing.T) {
+	keepOut := []string{"os", "os/exec", "time", "net", "net/http", "math/rand", "math/rand/v2", "path/filepath", "syscall"}
+	knowing := []string{"foldrow/cmd/foldrow", "foldrow/dialog/notebook"}
+	found := map[string]bool{}
+	for _, r := range rooms(t) {
+		for _, im := range r.Imports {
+			if slices.Contains(keepOut, im) {
+				found[r.ImportPath] = true
+				require.Contains(t, knowing, r.ImportPath, "it must not know %s", im)
+			}
+		}
+	}
+	require.Len(t, found, len(knowing))
+}
+
 // TestNoChangingGlobals: nothing at the level of a package is written to after
 // it was made, by its name, an element or a field, and none is a lock or a
 // store that is written to by its methods.
