@@ -41,7 +41,7 @@ func (r *reading) backwards() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	m.Topic = extreme
-	if extreme == "" && servesNumber(m.Sets) {
+	if extreme == "" && forward(m.Sets) {
 		m.Kind = Number
 	}
 	return m, true
@@ -71,13 +71,12 @@ func (r *reading) bareAsk() bool {
 	return false
 }
 
-// servesNumber: the values are circumstances (a head, a yarn), not the
-// other end of the sum; the question stays a plain one.
-func servesNumber(sets []Set) bool {
+// forward: the question goes the way of the plan, from what is said to what
+// comes of it ("how many stitches for a 45 cm neck"). Backwards is the other
+// way: from a count of stitches or rows.
+func forward(sets []Set) bool {
 	for _, s := range sets {
-		switch s.Key {
-		case engine.Head, engine.YarnLength, engine.YarnLeft, engine.RowYarn:
-		default:
+		if s.Key == engine.BandStitches || s.Key == engine.DepthRows {
 			return false
 		}
 	}
