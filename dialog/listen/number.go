@@ -18,6 +18,11 @@ func askStart(w string) bool {
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
 	keys := r.results()
+	if !r.asks() && contains(keys, engine.BandStitches) {
+		if m, ok := r.countSaid(); ok {
+			return m, true // "cast on 121"
+		}
+	}
 	switch {
 	case r.aboutRow():
 		keys = []engine.Key{engine.Tension}

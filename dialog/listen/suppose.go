@@ -34,6 +34,16 @@ func (r *reading) stitchesSupposed() (engine.Num, bool) {
 	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(20)) > 0
 }
 
+// countSaid: "I want 121 stitches" wishes for a result; what neck that gives
+// is told, and nothing is set.
+func (r *reading) countSaid() (Meaning, bool) {
+	n, is := r.stitchesSupposed()
+	if !is || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.wentWrong() || r.ctx.Making {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
+}
+
 func (r *reading) strongWhatIf(c cueHit) bool {
 	return r.l.tokens[c.from].stem == "what" || r.l.tokens[c.from].stem == "suppos" || r.l.tokens[c.from].stem == "same"
 }
