@@ -213,3 +213,10 @@ func TestSecondLines(t *testing.T) {
 	require.GreaterOrEqual(t, float64(right), 0.93*float64(all))
 	require.LessOrEqual(t, float64(silent), 0.005*float64(all))
 }
+
+// TestThirdLines holds the third table, scored unseen once as its head tells.
+func TestThirdLines(t *testing.T) {
+	right, all, silent := score(t, "../testdata/lines-third.txt")
+	require.GreaterOrEqual(t, float64(right), 0.94*float64(all))
+	require.Zero(t, silent)
+}
