@@ -14,7 +14,6 @@ type applied struct {
 	keys    []engine.Key
 	unusual []engine.Key
 	problem listen.Problem
-	doubt   bool // plausible if she says so once more
 }
 
 // apply sets the values on top of in. One value that cannot be stops them

@@ -51,7 +51,7 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 	}
 	next.Unit = c.unitAfter()
 	next.Doubt, next.Last, next.Topic = nil, c.m.Sets, topicOf(a.keys)
-	next.Skipped = nil2(next.Skipped, a.keys)
+	next.Skipped = stillSkipped(next.Skipped, a.keys)
 	c.s = c.s.changed(next)
 	for _, k := range reported(a.keys, next) {
 		c.change(k, a.in)
@@ -69,7 +69,8 @@ func reported(keys []engine.Key, s State) []engine.Key {
 	return keys
 }
 
-func nil2(skipped []string, keys []engine.Key) []string {
+// stillSkipped is the questions left for later that these values do not answer.
+func stillSkipped(skipped []string, keys []engine.Key) []string {
 	var out []string
 	for _, q := range skipped {
 		hit := false

@@ -39,7 +39,7 @@ func TestConversations(t *testing.T) {
 // replies of today.
 func converse(t *testing.T, text string) string {
 	tk := talk(t)
-	s, r := tk.Begin()
+	s, _ := tk.Begin()
 	var b strings.Builder
 	for _, line := range strings.Split(text, "\n") {
 		switch {
@@ -50,7 +50,8 @@ func converse(t *testing.T, text string) string {
 			continue
 		}
 		b.WriteString("\n" + line + "\n\n")
-		s, r = tk.Turn(s, strings.TrimPrefix(line, "> "))
+		next, r := tk.Turn(s, strings.TrimPrefix(line, "> "))
+		s = next
 		b.WriteString(indent(r))
 	}
 	return b.String()

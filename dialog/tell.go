@@ -36,11 +36,11 @@ func (c *turn) onMeasure() (State, Reply) {
 // the open question.
 func (c *turn) measured() engine.Key {
 	open := c.open(c.s)
-	for _, k := range c.m.Keys {
-		if k == engine.RowGauge && open == "gauge" {
-			return engine.StitchGauge
+	if len(c.m.Keys) > 0 {
+		if k := c.m.Keys[0]; k != engine.RowGauge || open != "gauge" {
+			return k
 		}
-		return k
+		return engine.StitchGauge
 	}
 	if open != "" && open != "keep" {
 		return questionKey(open)

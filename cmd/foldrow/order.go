@@ -217,18 +217,21 @@ func (c *chat) writePage() string {
 	if name == "" {
 		name = freshName
 	}
-	html, ok, err := c.talk.Page(c.state, name)
+	html, markdown, ok, err := c.talk.Pages(c.state, name)
 	if err == nil && !ok {
 		return "There is no whole plan to print yet: answer the questions first."
 	}
-	var path string
+	var path, plain string
 	if err == nil {
 		path, err = writeOut(name, ".html", html)
+	}
+	if err == nil {
+		plain, err = writeOut(name+"-page", ".md", markdown)
 	}
 	if err != nil {
 		return "The page cannot be written: " + literal(reason(err), 200) + "."
 	}
-	return "The page to print is in " + literal(path, 500) + ". Open it in a browser and print it."
+	return "The page to print is in " + literal(path, 500) + ". Open it in a browser and print it. The same as Markdown is in " + literal(plain, 500) + "."
 }
 
 // join puts paragraphs together, leaving out empty ones.

@@ -89,15 +89,19 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 func (v Voice) gradingWords(p engine.Plan) string {
 	rows := p.Tension()
 	every := p.In.Int(engine.RowsPerClick)
+	fold := ""
+	if p.FoldRow > 0 && p.LayerRows > 0 {
+		fold = fmt.Sprintf("; the fold, row %d, at %s", p.LayerRows+1, dialText(rows[p.LayerRows]))
+	}
 	if every == 0 || p.LayerRows == 0 {
-		return "all rows at " + dialText(rows[0])
+		return "all rows at " + dialText(rows[0]) + fold
 	}
 	words := fmt.Sprintf("a click tighter every %s, from %s to %s at row %d", Count(every, "row", "rows"),
 		dialText(rows[0]), dialText(rows[p.LayerRows-1]), p.LayerRows)
 	if p.Doubled {
 		words += ", then back the same way"
 	}
-	return words + " (*show tension* lists every row)"
+	return words + fold + " (*show tension* lists every row)"
 }
 
 // Changed names the inputs that differ between two sets of answers, with what

@@ -14,8 +14,8 @@ type needleRun struct {
 	first, width, step, groups int
 }
 
-// runs cuts ascending columns into stretches of equal groups. Any list can be
-// written so, and expand gives it back.
+// runs cuts ascending columns into stretches of equal groups.
+// Any list can be written so.
 func runs(cols []int) []needleRun {
 	var blocks [][2]int // first, width
 	for i := 0; i < len(cols); {
@@ -43,19 +43,6 @@ func runs(cols []int) []needleRun {
 		i = j
 	}
 	return out
-}
-
-// expand is the inverse of runs.
-func expand(rs []needleRun) []int {
-	var cols []int
-	for _, r := range rs {
-		for g := range r.groups {
-			for w := range r.width {
-				cols = append(cols, r.first+g*r.step+w)
-			}
-		}
-	}
-	return cols
 }
 
 // fewRuns is how many stretches are told one by one; a longer list is walked
@@ -132,6 +119,8 @@ func RehangWords(p engine.Plan) string {
 		return ""
 	case len(doubled) == 0:
 		return fmt.Sprintf("one stitch on every needle, %s to %s", engine.NeedleName(0, n), engine.NeedleName(n-1, n))
+	case len(doubled) == n:
+		return "two on every needle"
 	case 2*len(doubled) > n:
 		return "one only on " + walk(engine.Singles(p.Rehang), n) + "; two on all the rest"
 	}

@@ -178,7 +178,7 @@ func (v Voice) yarnPart(p engine.Plan) string {
 func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
 	var list []string
 	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !matters(k, p) {
+		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) {
 			continue
 		}
 		if words := Setting(k, p.In.Int(k)); words != "" {
@@ -205,8 +205,8 @@ func (v Voice) plainValue(p engine.Plan, k engine.Key) string {
 	return v.Value(p, k)
 }
 
-// matters reports whether an assumption touches this plan.
-func matters(k engine.Key, p engine.Plan) bool {
+// Matters reports whether an assumption touches this plan.
+func Matters(k engine.Key, p engine.Plan) bool {
 	switch k {
 	case engine.FrontBand:
 		return p.In.Garment == engine.Cardigan
@@ -214,8 +214,10 @@ func matters(k engine.Key, p engine.Plan) bool {
 		return p.In.Garment == engine.Pullover
 	case engine.HemEvery, engine.FoldRow:
 		return p.Doubled
-	case engine.RibDraw, engine.RibStretch:
+	case engine.EdgeStitches, engine.RibDraw, engine.RibStretch:
 		return !p.In.Rib.IsPlain()
+	case engine.NumberEffect:
+		return !p.In.Has(engine.ClickEffect)
 	case engine.DialMin:
 		return p.In.Has(engine.MainTension)
 	case engine.Ease:

@@ -3,6 +3,7 @@ package answer
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"foldrow/engine"
@@ -40,7 +41,7 @@ func (v Voice) Why(p engine.Plan, said engine.Inputs, k engine.Key) (string, boo
 			b.WriteString(" Here" + s + ".")
 		}
 	}
-	if s := v.sources(card.Source); s != "" {
+	if s := v.Sources(card.Source); s != "" {
 		b.WriteString("\n\nSource: " + s + ".")
 	}
 	return b.String(), true
@@ -79,7 +80,7 @@ func (v Voice) origin(p engine.Plan, said engine.Inputs, k engine.Key) string {
 		return "you told me"
 	}
 	if card, ok := v.Book.Key(k); ok {
-		if s := v.sources(card.Source); s != "" && p.In.Has(k) {
+		if s := v.Sources(card.Source); s != "" && p.In.Has(k) {
 			return "assumed (" + s + ")"
 		}
 		return "worked out from what you told me"
@@ -96,7 +97,7 @@ func (v Voice) whyAssumed(p engine.Plan, k engine.Key) string {
 	if card.UsualText != "" {
 		text += " " + firstParagraph(card.UsualText)
 	}
-	if s := v.sources(card.Source); s != "" {
+	if s := v.Sources(card.Source); s != "" {
 		text += "\n\nSource: " + s + "."
 	}
 	return text
@@ -113,17 +114,17 @@ func (v Voice) whyList(p engine.Plan, k engine.Key) (string, bool) {
 	if card.Rounding != "" {
 		text += " " + card.Rounding
 	}
-	if s := v.sources(card.Source); s != "" {
+	if s := v.Sources(card.Source); s != "" {
 		text += "\n\nSource: " + s + "."
 	}
 	return text, true
 }
 
-// sources names where a card's facts come from.
-func (v Voice) sources(ids []string) string {
+// Sources names where a card's facts come from, each place once.
+func (v Voice) Sources(ids []string) string {
 	var names []string
 	for _, id := range ids {
-		if s, ok := v.Book.Source(id); ok {
+		if s, ok := v.Book.Source(id); ok && !slices.Contains(names, s.Where) {
 			names = append(names, s.Where)
 		}
 	}

@@ -37,7 +37,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	if extreme != "" && len(m.Keys) == 0 {
 		m.Keys = []engine.Key{engine.NeckResult}
 	}
-	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 || r.onlyQualified(m) {
+	if len(m.Sets) == 0 && extreme == "" || len(m.Keys) == 0 {
 		return Meaning{}, false
 	}
 	m.Topic = extreme
@@ -46,10 +46,6 @@ func (r *reading) backwards() (Meaning, bool) {
 	}
 	return m, true
 }
-
-// onlyQualified: every value of the line is a part of what it names ("how
-// many hem needles every second bump"), so that nothing is asked from it.
-func (r *reading) onlyQualified(m Meaning) bool { return false }
 
 // bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the
 // form of one.

@@ -118,8 +118,8 @@ func (b *binder) has(k engine.Key) bool {
 	return false
 }
 
-// named1 reports whether the line names k.
-func (b *binder) named1(k engine.Key) bool {
+// names reports whether the line names k.
+func (b *binder) names(k engine.Key) bool {
 	for _, m := range b.l.mentions {
 		if m.key == k {
 			return true

@@ -47,7 +47,7 @@ func (r *reading) rowYarn() []Set {
 		if q := r.l.tokens[i].q; q.Unit == "st" && q.Over.Sign() > 0 && isLength(q.OverUnit) {
 			over := quantity.Quantity{Value: q.Over, High: q.Over, Unit: q.OverUnit}
 			cm, _ := over.Length()
-			return []Set{{Key: engine.RowYarn, Value: cm.Div(q.Value), Unit: unitSystem(q.OverUnit), Near: 1}}
+			return rowYarnSet(cm, q.Value, q.OverUnit)
 		}
 	}
 	lengths, stitches := r.measured()
@@ -56,11 +56,15 @@ func (r *reading) rowYarn() []Set {
 	}
 	q := r.l.tokens[lengths[0]].q
 	cm, _ := q.Length()
-	n := r.l.tokens[stitches[0]].q.Value
-	if n.Sign() <= 0 {
+	return rowYarnSet(cm, r.l.tokens[stitches[0]].q.Value, q.Unit)
+}
+
+func rowYarnSet(cm, stitches engine.Num, u quantity.Unit) []Set {
+	v, ok := engine.RowYarnOf(cm, stitches.Floor())
+	if !ok || !stitches.IsInt() {
 		return nil
 	}
-	return []Set{{Key: engine.RowYarn, Value: cm.Div(n), Unit: unitSystem(q.Unit), Near: 1}}
+	return []Set{{Key: engine.RowYarn, Value: v, Unit: unitSystem(u), Near: 1}}
 }
 
 // twoDials pairs two gauges with two dial numbers.
@@ -101,17 +105,12 @@ func (r *reading) twoDials() []Set {
 	if len(seen) != 2 {
 		return nil
 	}
-	a, b := seen[0], seen[1]
-	if a.dial.Less(b.dial) {
-		a, b = b, a
-	}
-	step := a.dial.Sub(b.dial)
-	if step.Sign() <= 0 || a.gauge.Sign() <= 0 || b.gauge.Cmp(a.gauge) <= 0 {
+	// one click to a number: the effect of a whole number is wanted
+	effect, ok := engine.Calibrate(seen[0].gauge, seen[0].dial, seen[1].gauge, seen[1].dial, 1)
+	if !ok {
 		return nil
 	}
-	// stitch width goes as 1/gauge: the share lost from the looser dial to the tighter
-	lost := engine.Int(1).Sub(a.gauge.Div(b.gauge))
-	return []Set{{Key: engine.NumberEffect, Value: lost.Mul(engine.Int(100)).Div(step), Near: 1}}
+	return []Set{{Key: engine.NumberEffect, Value: effect, Near: 1}}
 }
 
 // dialToken reads "d5" or "t4".

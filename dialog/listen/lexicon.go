@@ -256,9 +256,7 @@ func (x *Lexicon) mark(l *Line) {
 			i++
 			continue
 		}
-		for _, m := range n {
-			l.mentions = append(l.mentions, m)
-		}
+		l.mentions = append(l.mentions, n...)
 		i = n[0].to
 	}
 }

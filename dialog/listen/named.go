@@ -32,7 +32,7 @@ func (b *binder) named() {
 			continue
 		}
 		m := b.l.mentions[p.m]
-		if b.has(m.key) && !b.twiceAllowed(m.key) {
+		if b.has(m.key) && !b.choosing() {
 			continue
 		}
 		taken[p.m] = true
@@ -87,9 +87,9 @@ func measureOf(d rules.Dimension) bool {
 	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge || d == rules.Rows
 }
 
-// twiceAllowed: a key may be given two values where they are choices to
-// compare.
-func (b *binder) twiceAllowed(engine.Key) bool {
+// choosing: the line sets choices beside each other, so one key may take two
+// values.
+func (b *binder) choosing() bool {
 	return b.l.has("or", "vs", "versus", "against", "and")
 }
 

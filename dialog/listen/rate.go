@@ -122,7 +122,7 @@ func (b *binder) pair() {
 	for n := 0; n+1 < len(free); n++ {
 		i, j := free[n], free[n+1]
 		q := b.l.tokens[i].q
-		said := b.named1(engine.StitchGauge)
+		said := b.names(engine.StitchGauge)
 		bare := q.Unit == "" && b.l.tokens[j].q.Unit == "" && !q.Ordinal && !b.l.tokens[j].q.Ordinal && said && j <= i+2
 		if b.ctx.Open == "garment" && !q.Pair && q.Unit == "" && b.l.tokens[j].q.Unit == "" && j == i+1 && b.plainPair(i, j) {
 			bare = true // "cardi 29 41"

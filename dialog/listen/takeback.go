@@ -82,7 +82,7 @@ func (b *binder) correctionBetween(i, j int) bool {
 				return true
 			}
 		case "that":
-			if k > 0 && b.l.tokens[k-1].text == "make" && t.stop == false && b.l.tokens[k-1].stop {
+			if k > 0 && b.l.tokens[k-1].text == "make" && !t.stop && b.l.tokens[k-1].stop {
 				return true
 			}
 		}

@@ -111,10 +111,7 @@ func (r *reading) revise() (Meaning, bool) {
 	case r.l.has("stitch", "st", "sts"):
 		m.Name = "st"
 	default:
-		for _, k := range r.inputs() {
-			m.Keys = append(m.Keys, k)
-		}
-		if len(m.Keys) == 0 {
+		if m.Keys = r.inputs(); len(m.Keys) == 0 {
 			return Meaning{}, false
 		}
 	}

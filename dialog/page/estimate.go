@@ -1,9 +1,6 @@
 package page
 
 import (
-	"slices"
-	"strings"
-
 	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
@@ -31,7 +28,7 @@ func sizes(v answer.Voice, p engine.Plan) []size {
 			s.Spread = v.Figure(k, low) + " to " + v.Figure(k, high)
 		}
 		if c, ok := v.Book.Result(k); ok {
-			s.Note, s.Source = c.Meaning, sources(v, c.Source)
+			s.Note, s.Source = c.Meaning, v.Sources(c.Source)
 			if c.Estimate != "" {
 				s.Note += ". " + c.Estimate
 			}
@@ -49,7 +46,7 @@ type assumption struct{ Label, Value, Source string }
 func assumed(v answer.Voice, p engine.Plan, said engine.Inputs) []assumption {
 	var out []assumption
 	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !matters(k, p) {
+		if said.Has(k) || !p.In.Has(k) || !answer.Matters(k, p) {
 			continue
 		}
 		var ids []string
@@ -59,39 +56,7 @@ func assumed(v answer.Voice, p engine.Plan, said engine.Inputs) []assumption {
 		if k == engine.RibDraw || k == engine.RibStretch {
 			ids = v.Book.RibFactors(p.In.Rib).Source
 		}
-		out = append(out, assumption{v.Label(k), v.Value(p, k), sources(v, ids)})
+		out = append(out, assumption{v.Label(k), v.Value(p, k), v.Sources(ids)})
 	}
 	return out
-}
-
-// matters reports whether an assumption touches this plan.
-func matters(k engine.Key, p engine.Plan) bool {
-	switch k {
-	case engine.FrontBand:
-		return p.In.Garment == engine.Cardigan
-	case engine.EdgeStretch:
-		return p.In.Garment == engine.Pullover
-	case engine.HemEvery, engine.FoldRow:
-		return p.Doubled
-	case engine.EdgeStitches, engine.RibDraw, engine.RibStretch:
-		return !p.In.Rib.IsPlain()
-	case engine.DialMin:
-		return p.In.Has(engine.MainTension)
-	case engine.NumberEffect:
-		return !p.In.Has(engine.ClickEffect)
-	case engine.Ease:
-		return p.In.Has(engine.NeckBody)
-	}
-	return true
-}
-
-// sources names the sources that a card gives, each once.
-func sources(v answer.Voice, ids []string) string {
-	var names []string
-	for _, id := range ids {
-		if s, ok := v.Book.Source(id); ok && !slices.Contains(names, s.Where) {
-			names = append(names, s.Where)
-		}
-	}
-	return strings.Join(names, "; ")
 }

@@ -39,39 +39,11 @@ func order(v answer.Voice, p engine.Plan) []step {
 func stepCards(v answer.Voice, p engine.Plan) []rules.Card {
 	var cards []rules.Card
 	for _, c := range v.Book.Cards("steps") {
-		if belongs(c, p) {
+		if answer.StepFits(c, p) {
 			cards = append(cards, c)
 		}
 	}
 	return cards
-}
-
-// belongs reports whether all of a card's conditions hold for the plan. One
-// that cannot be read holds: a step too many is seen, a step too few is not.
-func belongs(c rules.Card, p engine.Plan) bool {
-	for _, cond := range c.List("when") {
-		if holds, ok := condition(cond, p.In); ok && !holds {
-			return false
-		}
-	}
-	return true
-}
-
-// condition reads "layers=2", "rib!=plain" or "fold_row>0"; ok is false where
-// it is none of these.
-func condition(cond string, in engine.Inputs) (holds, ok bool) {
-	if key, want, found := strings.Cut(cond, "!="); found {
-		return in.Value(engine.Key(key)) != want, true
-	}
-	if key, want, found := strings.Cut(cond, "="); found {
-		return in.Value(engine.Key(key)) == want, true
-	}
-	key, want, found := strings.Cut(cond, ">")
-	n, ok := engine.ParseNum(want)
-	if !found || !ok {
-		return false, false
-	}
-	return n.Less(in.Num(engine.Key(key))), true
 }
 
 // cautions are those of the plan's steps, each once, in the order in which the
