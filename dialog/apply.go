@@ -40,6 +40,12 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 			return listen.Problem{Code: "rib", Key: s.Key}
 		}
 		a.in = a.in.WithRib(s.Rib)
+	case textKey(s.Key):
+		in, ok := a.in.WithText(s.Key, s.Text)
+		if !ok {
+			return listen.Problem{Code: "no-such-choice", Key: s.Key, Read: s.Text}
+		}
+		a.in = in
 	default:
 		v, p := c.absolute(a.in, s)
 		if p.Code != "" {
@@ -55,6 +61,14 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 	}
 	a.keys = append(without(a.keys, s.Key), s.Key)
 	return listen.Problem{}
+}
+
+// textKey is k where it is a word or a list, and no key else.
+func textKey(k engine.Key) engine.Key {
+	if engine.IsText(k) {
+		return k
+	}
+	return "none"
 }
 
 func without(list []engine.Key, k engine.Key) []engine.Key {

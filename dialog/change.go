@@ -149,6 +149,9 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 	case engine.KeyRib:
 		return in.Rib.String() + ribWord(in.Rib)
 	}
+	if engine.IsText(s.Key) {
+		return label + ": " + c.voice().Text(s.Key, in.Text(s.Key))
+	}
 	value := c.exact(s.Key, in.Num(s.Key), s.Unit)
 	if words := answer.Setting(s.Key, in.Int(s.Key)); words != "" {
 		return words

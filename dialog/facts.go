@@ -27,6 +27,9 @@ func inputJSON(p engine.Plan, k engine.Key) (any, bool) {
 	case engine.KeyRib:
 		return p.In.Rib.String(), p.In.Rib.IsSet()
 	}
+	if engine.IsText(k) {
+		return p.In.Text(k), p.In.Has(k)
+	}
 	f, ok := p.Float(k)
 	return round4(f), ok
 }
@@ -74,6 +77,8 @@ func (c *turn) change(k engine.Key, in engine.Inputs) {
 		c.changes[string(k)] = string(in.Garment)
 	case engine.KeyRib:
 		c.changes[string(k)] = in.Rib.String()
+	case textKey(k):
+		c.changes[string(k)] = in.Text(k)
 	default:
 		c.changes[string(k)] = round4(in.Num(k).Float())
 	}

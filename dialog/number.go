@@ -58,7 +58,7 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 	}
 	if card, ok := c.book.Result(k); ok {
 		text += " " + title(card.Meaning) + "."
-	} else if !c.base().Has(k) && engine.IsNumber(k) {
+	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
 	}
 	return text, true

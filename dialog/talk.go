@@ -142,7 +142,7 @@ func (c *turn) voice() answer.Voice {
 
 // filled is said with the defaults of the trade under it.
 func (t *Talk) filled(said engine.Inputs) engine.Inputs {
-	return said.Over(t.book.Defaults(said.Rib))
+	return t.book.Filled(said)
 }
 
 // plan is the plan that stands: the what-if's while one is on the table.

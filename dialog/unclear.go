@@ -70,6 +70,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
 	case "long":
 		return "That line is too long for me: nothing of it was taken. Say it in a sentence or two."
+	case "no-such-choice":
+		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
 	case "nothing-on-table":
 		return "There is no what-if on the table to drop."
 	case "nothing-to-revise":

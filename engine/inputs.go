@@ -56,7 +56,11 @@ type Inputs struct {
 	Rib     Rib
 	nums    [numberOfNumberKeys]Num
 	set     uint64
+	texts   [numberOfTextKeys]string
 }
+
+// set has a bit for every number: more than 64 do not compile.
+const _ = uint(64 - numberOfNumberKeys)
 
 // numberKeys lists the inputs that are numbers, in the order of the design's
 // table, which is also the order in which they are shown.
@@ -79,7 +83,8 @@ var numberIndex = func() map[Key]int {
 // InputKeys lists every input in the order in which inputs are shown.
 func InputKeys() []Key {
 	keys := []Key{KeyGarment, StitchGauge, RowGauge, Neck, KeyRib}
-	return append(keys, numberKeys[3:]...)
+	keys = append(keys, numberKeys[3:]...)
+	return append(keys, textKeys[:]...)
 }
 
 // IsNumber reports whether k is an input that is a number.
@@ -105,8 +110,10 @@ func (in Inputs) Has(k Key) bool {
 	case KeyRib:
 		return in.Rib.IsSet()
 	}
-	i, ok := numberIndex[k]
-	return ok && in.set&(1<<i) != 0
+	if i, ok := numberIndex[k]; ok {
+		return in.set&(1<<i) != 0
+	}
+	return in.Text(k) != ""
 }
 
 // With is in with number k set to v. A key that is no number changes nothing.
@@ -133,6 +140,8 @@ func (in Inputs) Without(k Key) Inputs {
 	default:
 		if i, ok := numberIndex[k]; ok {
 			in.nums[i], in.set = Num{}, in.set&^(1<<i)
+		} else if i := textIndex(k); i >= 0 {
+			in.texts[i] = ""
 		}
 	}
 	return in
@@ -146,7 +155,7 @@ func (in Inputs) Same(other Inputs, k Key) bool {
 	case KeyRib:
 		return in.Rib == other.Rib
 	}
-	return in.Has(k) == other.Has(k) && in.Num(k).Equal(other.Num(k))
+	return in.Has(k) == other.Has(k) && in.Num(k).Equal(other.Num(k)) && in.Text(k) == other.Text(k)
 }
 
 // Over is in laid over defaults: what in has not set comes from defaults.
@@ -154,6 +163,11 @@ func (in Inputs) Over(defaults Inputs) Inputs {
 	for i := range numberKeys {
 		if in.set&(1<<i) == 0 && defaults.set&(1<<i) != 0 {
 			in.nums[i], in.set = defaults.nums[i], in.set|1<<i
+		}
+	}
+	for i, t := range defaults.texts {
+		if in.texts[i] == "" {
+			in.texts[i] = t
 		}
 	}
 	if in.Garment == "" {
@@ -175,6 +189,8 @@ func (in Inputs) Value(k Key) string {
 		return string(in.Garment)
 	case k == KeyRib:
 		return in.Rib.String()
+	case IsText(k):
+		return in.Text(k)
 	}
 	return in.Num(k).String()
 }
@@ -190,6 +206,9 @@ func (in Inputs) Parse(k Key, s string) (Inputs, bool) {
 	case KeyRib:
 		r, ok := ParseRib(s)
 		return in.WithRib(r), ok
+	}
+	if IsText(k) {
+		return in.WithText(k, s)
 	}
 	v, ok := ParseNum(s)
 	if !ok || !IsNumber(k) {

@@ -42,6 +42,11 @@ const (
 	numberOfNumberKeys     = 30
 )
 
+// What the knitter says in words or lists rather than one number.
+const (
+	KeyYokeMethod Key = "yoke_method"
+)
+
 // What the plan works out.
 const (
 	WantedStitches         Key = "wanted_stitches"

@@ -2,14 +2,15 @@ package rules
 
 import "foldrow/engine"
 
-// Defaults is what a plan starts from: every default of keys.md, and the
-// factors of the rib. click_effect stays unset, because the engine works it
-// out from number_effect; for the zero rib its factors stay unset too.
+// Defaults is what a plan starts from: every default of the band in keys.md,
+// and the factors of the rib. click_effect stays unset, because the engine
+// works it out from number_effect; for the zero rib its factors stay unset
+// too.
 func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 	var in engine.Inputs
 	for _, k := range b.Keys {
-		if k.HasDefault {
-			in = in.With(k.Key, k.Default)
+		if k.Part == "" {
+			in = k.withDefault(in)
 		}
 	}
 	if !rib.IsSet() {
@@ -17,4 +18,36 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 	}
 	r := b.RibFactors(rib)
 	return in.With(engine.RibDraw, r.Draw).With(engine.RibStretch, r.Stretch)
+}
+
+// Filled is said with the defaults under it. Those of a part around the band
+// hold only where something of that part was said.
+func (b *Book) Filled(said engine.Inputs) engine.Inputs {
+	in := said.Over(b.Defaults(said.Rib))
+	for _, k := range b.Keys {
+		if k.Part != "" && !in.Has(k.Key) && b.Uses(said, k.Part) {
+			in = k.withDefault(in)
+		}
+	}
+	return in
+}
+
+// Uses reports whether something of a part was said.
+func (b *Book) Uses(said engine.Inputs, part string) bool {
+	for _, k := range b.Keys {
+		if k.Part == part && said.Has(k.Key) {
+			return true
+		}
+	}
+	return false
+}
+
+func (k KeyCard) withDefault(in engine.Inputs) engine.Inputs {
+	switch {
+	case k.HasDefault:
+		return in.With(k.Key, k.Default)
+	case k.DefaultText != "":
+		in, _ = in.WithText(k.Key, k.DefaultText)
+	}
+	return in
 }

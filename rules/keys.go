@@ -45,6 +45,11 @@ type KeyCard struct {
 	Dimension   Dimension
 	Default     engine.Num
 	HasDefault  bool
+	DefaultText string // of a choice or a list, "" where it has none
+	// Part is the work around the band that the input belongs to, "" for the
+	// band itself: its default holds only once something of the part was said.
+	Part    string
+	Choices []ChoiceCard // the words that a choice may be
 	// Usual and Possible are the lowest and highest plausible value: within
 	// Usual a value is taken, within Possible with a remark, beyond asked.
 	Usual, Possible [2]engine.Num
@@ -95,7 +100,13 @@ func readKey(c Card, bad *faults) KeyCard {
 		Measure: c.Section("measure"), UsualText: c.Section("usual"), Why: c.Section("why"),
 		Source: c.List("source"),
 	}
-	if text := c.Fields["default"]; text != "" {
+	k.Part = c.Fields["part"]
+	k.Choices = readChoices(c, k.Key)
+	switch text := c.Fields["default"]; {
+	case text == "":
+	case engine.IsText(k.Key):
+		k.DefaultText = text
+	default:
 		k.Default, k.HasDefault = number(c, "default", text, bad), true
 	}
 	usual, okU := span(c, "usual", bad)
@@ -128,6 +139,7 @@ func checkKey(c Card, k KeyCard, bad *faults) {
 	if engine.IsNumber(k.Key) {
 		checkSpan(c, k, bad)
 	}
+	checkChoices(c, k, bad)
 }
 
 func checkSpan(c Card, k KeyCard, bad *faults) {

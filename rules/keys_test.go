@@ -83,6 +83,9 @@ func TestDefaults(t *testing.T) {
 			case engine.RibStretch:
 				text = tt.stretch
 			}
+			if engine.IsText(k) {
+				text = ""
+			}
 			if in.Has(k) != (text != "") {
 				t.Errorf("rib %q: %s set is %v", tt.rib, k, in.Has(k))
 				continue

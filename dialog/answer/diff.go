@@ -108,7 +108,7 @@ func (v Voice) gradingWords(p engine.Plan) string {
 // they go back to.
 func (v Voice) Changed(from engine.Plan, was, now engine.Inputs) string {
 	var parts []string
-	after := engine.Solve(now.Over(v.Book.Defaults(now.Rib)))
+	after := engine.Solve(v.Book.Filled(now))
 	for _, k := range engine.InputKeys() {
 		if was.Same(now, k) {
 			continue

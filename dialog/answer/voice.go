@@ -106,6 +106,9 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 	case engine.KeyRib:
 		return p.In.Rib.String()
 	}
+	if engine.IsText(k) {
+		return v.Text(k, p.In.Text(k))
+	}
 	if list := v.listValue(p, k); list != "" {
 		return list
 	}
@@ -122,6 +125,12 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 		return ""
 	}
 	return v.Figure(k, f)
+}
+
+// Text is the word or list s of key k as people say it.
+func (v Voice) Text(k engine.Key, s string) string {
+	card, _ := v.Book.Key(k)
+	return card.ChoiceLabel(s)
 }
 
 // cut is a length of yarn to cut, rounded up: a need is not rounded away.

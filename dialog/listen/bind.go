@@ -28,6 +28,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.takeBack()
 	b.phrasings()
 	b.choices()
+	b.texts()
 	b.ribWords()
 	b.rates()
 	b.named()
@@ -121,7 +122,7 @@ func (b *binder) has(k engine.Key) bool {
 // names reports whether the line names k.
 func (b *binder) names(k engine.Key) bool {
 	for _, m := range b.l.mentions {
-		if m.key == k {
+		if m.key == k && m.text == "" {
 			return true
 		}
 	}
@@ -155,5 +156,5 @@ func (b *binder) twice() {
 }
 
 func same(a, b Set) bool {
-	return a.Rib == b.Rib && a.Garment == b.Garment && a.Value.Equal(b.Value) && a.Relative == b.Relative
+	return a.Rib == b.Rib && a.Garment == b.Garment && a.Text == b.Text && a.Value.Equal(b.Value) && a.Relative == b.Relative
 }

@@ -76,6 +76,14 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		for _, w := range k.Words {
 			x.addName(w, mention{key: k.Key})
 		}
+		for _, ch := range k.Choices {
+			for _, w := range ch.Words {
+				x.addName(w, mention{key: k.Key, text: ch.Value})
+			}
+			for _, w := range ch.Beside {
+				x.addName(w, mention{key: k.Key, text: ch.Value, beside: true})
+			}
+		}
 	}
 	for _, r := range book.Results {
 		for _, w := range r.Words {

@@ -26,6 +26,8 @@ type mention struct {
 	result   bool
 	rib      engine.Rib
 	garment  engine.Garment
+	text     string // a choice of key
+	beside   bool   // the choice counts only where the line names key as well
 }
 
 func newLine(text string) *Line {

@@ -41,6 +41,7 @@ type Set struct {
 	Value   engine.Num // in the unit of Key
 	Rib     engine.Rib
 	Garment engine.Garment
+	Text    string // of a key that is a word or a list
 	// Relative: Value is to be added to what stands ("2 cm bigger").
 	Relative bool
 	// Times: Value multiplies what stands ("twice as deep").

@@ -18,7 +18,7 @@ func (b *binder) named() {
 			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[m.key].Dimension) {
 				continue // "the head of one baby"
 			}
-			if m.key == "" || m.result || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
+			if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
 				continue
 			}

@@ -1,0 +1,30 @@
+package listen
+
+import "foldrow/engine"
+
+// texts binds the words that choose one of a few values ("equal cuts").
+func (b *binder) texts() {
+	for _, m := range b.l.mentions {
+		if m.text == "" || m.beside && !b.namesPartOf(m.key) || b.dropped[m.from] {
+			continue
+		}
+		if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
+			continue
+		}
+		for i := m.from; i < m.to; i++ {
+			b.used[i] = true
+		}
+		b.sets, b.at = append(b.sets, Set{Key: m.key, Text: m.text, Near: 1}), append(b.at, m.from)
+	}
+}
+
+// namesPartOf reports whether the line names k or another input of its part.
+func (b *binder) namesPartOf(k engine.Key) bool {
+	part := b.x.spans[k].Part
+	for _, m := range b.l.mentions {
+		if m.text == "" && m.key != "" && (m.key == k || part != "" && b.x.spans[m.key].Part == part) {
+			return true
+		}
+	}
+	return false
+}

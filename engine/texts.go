@@ -1,0 +1,65 @@
+package engine
+
+import "strings"
+
+// textKeys lists the inputs that are words or lists, in the order in which
+// they are shown after the numbers. Garment and rib have fields of their own.
+var textKeys = [...]Key{KeyYokeMethod}
+
+const numberOfTextKeys = len(textKeys)
+
+func textIndex(k Key) int {
+	for i, t := range textKeys {
+		if t == k {
+			return i
+		}
+	}
+	return -1
+}
+
+// IsText reports whether k is an input that is a word or a list.
+func IsText(k Key) bool { return textIndex(k) >= 0 }
+
+// Text is the text under k, "" where it is not set.
+func (in Inputs) Text(k Key) string {
+	if i := textIndex(k); i >= 0 {
+		return in.texts[i]
+	}
+	return ""
+}
+
+// WithText is in with text k set to s in its normal form; ok is false, and in
+// as it was, where s is no value of k.
+func (in Inputs) WithText(k Key, s string) (out Inputs, ok bool) {
+	i := textIndex(k)
+	if i < 0 {
+		return in, false
+	}
+	t, ok := normalText(k, s)
+	if !ok {
+		return in, false
+	}
+	in.texts[i] = t
+	return in, true
+}
+
+// TextChoices are the words k may be, nil where it is a list or a drawing.
+func TextChoices(k Key) []string {
+	switch k {
+	case KeyYokeMethod:
+		return []string{string(EqualCuts), string(SequenceA), string(SequenceB), string(SequenceC), string(StraightCone)}
+	}
+	return nil
+}
+
+// normalText is s as it is kept under k, "" and false where it is no value of
+// k. What it gives it takes again unchanged.
+func normalText(k Key, s string) (string, bool) {
+	s = strings.TrimSpace(s)
+	for _, c := range TextChoices(k) {
+		if s == c {
+			return c, true
+		}
+	}
+	return "", false
+}
