@@ -16,6 +16,9 @@ import (
 	"foldrow/rules"
 )
 
+// tables are the tables of lines.
+var tables = []string{"../testdata/lines.txt", "../testdata/lines-second.txt", "../testdata/lines-third.txt"}
+
 // row is one line of a table of what a knitter might type and what it must
 // mean; testdata/README.md tells the format.
 type row struct {
@@ -47,11 +50,16 @@ func readRows(t testing.TB, path string) []row {
 }
 
 func talk(t testing.TB) *dialog.Talk {
+	_, tk := talkOf(t)
+	return tk
+}
+
+func talkOf(t testing.TB) (*rules.Book, *dialog.Talk) {
 	book, err := rules.Load()
 	require.NoError(t, err)
 	tk, err := dialog.Start(book)
 	require.NoError(t, err)
-	return tk
+	return book, tk
 }
 
 // contexts are the lines that lead to each context of the tables.

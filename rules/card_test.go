@@ -1,9 +1,15 @@
 package rules
 
 import (
+	"errors"
+	"maps"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
+	"testing/fstest"
+
+	"foldrow/engine"
 )
 
 func TestReadCards(t *testing.T) {
@@ -78,6 +84,71 @@ func FuzzReadCards(f *testing.F) {
 				t.Fatalf("card %q at line %d after %d", c.ID, c.Line, last)
 			}
 			last = c.Line
+		}
+	})
+}
+
+// Whatever a table holds, reading it ends, every row has all its columns and
+// stands where it says, and what is wrong is told with a line of the file.
+func FuzzReadTable(f *testing.F) {
+	f.Add("# note\na,b\n1,2\n\n3,x\n")
+	f.Add("a,a\n1,2\n,\r\n1\n")
+	f.Add(",\n-,1.5.2\n")
+	f.Fuzz(func(t *testing.T, src string) {
+		bad := &faults{}
+		lines := strings.Count(src, "\n") + 1
+		last := 0
+		readTable(fstest.MapFS{"tables/f.csv": {Data: []byte(src)}}, "f.csv", bad, func(r row) {
+			if r.line <= last || r.line > lines {
+				t.Fatalf("row at line %d after %d of %d", r.line, last, lines)
+			}
+			last = r.line
+			for name, i := range r.t.column {
+				if i >= len(r.values) || r.text(name) != r.values[i] {
+					t.Fatalf("column %q of line %d", name, r.line)
+				}
+				r.optional(name)
+			}
+		})
+		var list Errors
+		if errors.As(bad.err(), &list) {
+			for _, e := range list {
+				if e.Line < 0 || e.Line > lines || e.Problem == "" {
+					t.Fatalf("fault %+v in %d lines", e, lines)
+				}
+			}
+		}
+	})
+}
+
+// Whatever stands in the files of the book, loading it ends with a book or
+// with what is wrong, never with a fault of ours.
+func FuzzLoad(f *testing.F) {
+	fsys := little(f)
+	var names []string
+	for name := range fsys {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	for i := range names {
+		f.Add(uint(i), uint(200), "# a\nx: 1\n")
+		f.Add(uint(i), uint(900), ",,,\n")
+	}
+	f.Fuzz(func(t *testing.T, file, at uint, text string) {
+		name := names[file%uint(len(names))]
+		data := fsys[name].Data
+		cut := at % uint(len(data)+1)
+		broken := maps.Clone(fsys)
+		broken[name] = &fstest.MapFile{Data: slices.Concat(data[:cut], []byte(text), data[cut:])}
+		book, err := LoadFS(broken)
+		var list Errors
+		if book == nil || err != nil && !errors.As(err, &list) {
+			t.Fatalf("%v", err)
+		}
+		for _, k := range engine.InputKeys() {
+			if c, ok := book.Key(k); ok && c.HasSpan && c.Possible[1].Less(c.Possible[0]) && err == nil {
+				t.Fatalf("the span of %s is upside down and nobody says so", k)
+			}
 		}
 	})
 }

@@ -30,7 +30,7 @@ func readTable(fsys fs.FS, name string, bad *faults, each func(row)) {
 		bad.add(Error{File: t.file, Problem: BadTable, Detail: "absent"})
 		return
 	}
-	line := 0
+	line, width := 0, 0
 	var values []string
 	for rest, more := string(text), true; more; {
 		var l string
@@ -44,11 +44,15 @@ func readTable(fsys fs.FS, name string, bad *faults, each func(row)) {
 		if t.column == nil {
 			t.column = map[string]int{}
 			for i, name := range values {
+				if _, twice := t.column[name]; twice {
+					bad.add(Error{File: t.file, Line: line, Problem: BadTable, Detail: "two columns are called " + name})
+				}
 				t.column[name] = i
 			}
+			width = len(values)
 			continue
 		}
-		if len(values) != len(t.column) {
+		if len(values) != width {
 			bad.add(Error{File: t.file, Line: line, Problem: BadTable, Detail: "another number of columns"})
 			continue
 		}

@@ -21,7 +21,7 @@ func book(t *testing.T) *Book {
 }
 
 // little is a copy of the files the book cannot do without.
-func little(t *testing.T) fstest.MapFS {
+func little(t testing.TB) fstest.MapFS {
 	t.Helper()
 	m := fstest.MapFS{}
 	copyFile := func(name string) {
@@ -114,6 +114,7 @@ func TestBrokenBooks(t *testing.T) {
 		{"kind unknown", "sources.md", "kind: dataset\nnote: 1,986", "kind: rumour\nnote: 1,986", MissingField, "ansur2", "# ansur2"},
 		{"table short", "tables/ansur2.csv", "female,headcircumference,1986,", "female,headcircumference,", BadTable, "", "female,headcirc"},
 		{"table no number", "tables/yoke-depths.csv", "trade-81,94,19", "trade-81,94,x", BadTable, "", "trade-81,94,x"},
+		{"table column twice", "tables/yoke-depths.csv", "source,bust,depth", "source,bust,bust", BadTable, "", "source,bust,bust"},
 		{"table column", "tables/yoke-depths.csv", "source,bust,depth", "source,bust,deep", BadTable, "", "trade-81,83"},
 	}
 	for _, tt := range tests {

@@ -2,6 +2,7 @@ package notebook
 
 import (
 	"bytes"
+	"encoding/json"
 	"errors"
 	"math/rand/v2"
 	"os"
@@ -190,6 +191,9 @@ func FuzzRead(f *testing.F) {
 	f.Add(data)
 	f.Add([]byte(`{"v":2}`))
 	f.Add([]byte(`{"v":1,"seq":1,"sum":"00000000"}`))
+	f.Add(append(bytes.Clone(data), "\x00\x00\n{\"v\":1"...))
+	f.Add(bytes.Replace(data, []byte("\n"), []byte("\r\n"), -1))
+	f.Add(append(bytes.Clone(data), data...))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		r := read(data)
 		if r.good+len(r.bad) != len(data) {
@@ -199,6 +203,11 @@ func FuzzRead(f *testing.F) {
 		again := read(data[:r.good])
 		if again.bad != nil || len(again.entries) != len(r.entries) {
 			t.Fatalf("the good part does not read back")
+		}
+		for i, e := range r.entries {
+			if e.Seq != i+1 || !json.Valid(e.State) {
+				t.Fatalf("entry %d is number %d, its state %q", i+1, e.Seq, e.State)
+			}
 		}
 	})
 }

@@ -22,8 +22,24 @@ func FuzzScan(f *testing.F) {
 			q.Per10cm()
 			q.MetresPer100g()
 			q.Grams()
+			printsBack(t, q)
 		}
 	})
+}
+
+// printsBack: what was read, printed with its unit, reads as the same again.
+// Print promises that for values of no more digits than are read.
+func printsBack(t *testing.T, q Quantity) {
+	t.Helper()
+	whole := q.Problem == "" && !q.Range && !q.Rib && !q.IsRate()
+	if !whole || len(q.Value.String()) > maxDigits {
+		return
+	}
+	text := Print(q.Value, q.Unit)
+	back := Scan(text)
+	if len(back) != 1 || back[0].Problem != "" || !back[0].Value.Equal(q.Value) || back[0].Unit != q.Unit || back[0].Start != 0 || back[0].End != len(text) {
+		t.Fatalf("%v %s printed as %q reads as %s", q.Value, q.Unit, text, say(text))
+	}
 }
 
 // TestLinear holds the time of long lines of the same thing to what grows
