@@ -17,6 +17,10 @@ import (
 // what a knitter could notice.
 const slowest = 2 * time.Millisecond
 
+// mostOfRendering is how much hearing and answering may take of what rendering
+// the answer takes.
+const mostOfRendering = 0.2
+
 // BenchmarkHear is the listener alone, on lines of 200 characters: words that
 // name many things, words that name nothing, and slips that want correcting.
 func BenchmarkHear(b *testing.B) {
@@ -46,8 +50,8 @@ func BenchmarkHear(b *testing.B) {
 }
 
 // BenchmarkWhatIf is a what-if from the line to its Markdown, beside the
-// rendering library's time for that Markdown. What we do ourselves is to be
-// the smaller part: the ratio is ours over the library's.
+// rendering library's time for that Markdown. What we do ourselves is to be a
+// small part, a fifth at most: the ratio is ours over the library's.
 func BenchmarkWhatIf(b *testing.B) {
 	tk := talk(b)
 	s := arrive(b, tk, "plan")
@@ -68,7 +72,7 @@ func BenchmarkWhatIf(b *testing.B) {
 	b.ReportMetric(float64(median(ours).Microseconds()), "µs-ours")
 	b.ReportMetric(float64(median(library).Microseconds()), "µs-library")
 	b.ReportMetric(ratio, "ratio")
-	if ratio >= 1 {
+	if ratio > mostOfRendering {
 		b.Errorf("hearing and answering take %.2f of what rendering takes", ratio)
 	}
 }

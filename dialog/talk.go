@@ -121,6 +121,7 @@ type turn struct {
 	answers map[string]any
 	about   *engine.Inputs // inputs of the plan the reply is about, nil for the standing one
 	order   Order
+	solved  []solved
 }
 
 func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said: said} }
@@ -146,7 +147,7 @@ func (t *Talk) filled(said engine.Inputs) engine.Inputs {
 }
 
 // plan is the plan that stands: the what-if's while one is on the table.
-func (c *turn) plan() engine.Plan { return engine.Solve(c.filled(c.base())) }
+func (c *turn) plan() engine.Plan { return c.solve(c.base()) }
 
 // base is the inputs that talk is about just now.
 func (c *turn) base() engine.Inputs {
@@ -160,4 +161,22 @@ func (c *turn) base() engine.Inputs {
 }
 
 // kept is the plan that was decided on.
-func (c *turn) kept() engine.Plan { return engine.Solve(c.filled(c.s.Said)) }
+func (c *turn) kept() engine.Plan { return c.solve(c.s.Said) }
+
+// solve is the plan for what was said. One turn asks for the same one or two
+// plans many times, so they are remembered until it is answered.
+func (c *turn) solve(said engine.Inputs) engine.Plan {
+	for _, have := range c.solved {
+		if have.said == said {
+			return have.plan
+		}
+	}
+	p := engine.Solve(c.filled(said))
+	c.solved = append(c.solved, solved{said, p})
+	return p
+}
+
+type solved struct {
+	said engine.Inputs
+	plan engine.Plan
+}

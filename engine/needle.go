@@ -6,15 +6,17 @@ import "strconv"
 // stitches hangs on when the row is centred on the bed: "L48" ... "L1", "R1"
 // ... "R48". There is no zero needle; of an odd row the extra stitch hangs on
 // the left. It is "" for a column that is not in the row.
-func NeedleName(col, stitches int) string {
+func NeedleName(col, stitches int) string { return string(appendNeedle(nil, col, stitches)) }
+
+func appendNeedle(text []byte, col, stitches int) []byte {
 	left := (stitches + 1) / 2
 	switch {
 	case col < 0 || col >= stitches:
-		return ""
+		return text
 	case col < left:
-		return "L" + itoa(left-col)
+		return strconv.AppendInt(append(text, 'L'), int64(left-col), 10)
 	}
-	return "R" + itoa(col-left+1)
+	return strconv.AppendInt(append(text, 'R'), int64(col-left+1), 10)
 }
 
 // NeedleColumn is the column of a row of stitches that hangs on the named
@@ -38,11 +40,18 @@ func NeedleColumn(name string, stitches int) (int, bool) {
 }
 
 // needleNames is the needles of columns, in their order; never nil, so that
-// "none" is written as an empty list.
+// "none" is written as an empty list. The names share one text, which saves an
+// allocation for each.
 func needleNames(columns []int, stitches int) []string {
-	names := make([]string, len(columns))
+	text := make([]byte, 0, 4*len(columns))
+	ends := make([]int, len(columns))
 	for i, c := range columns {
-		names[i] = NeedleName(c, stitches)
+		text = appendNeedle(text, c, stitches)
+		ends[i] = len(text)
+	}
+	names, all, from := make([]string, len(columns)), string(text), 0
+	for i, end := range ends {
+		names[i], from = all[from:end], end
 	}
 	return names
 }

@@ -2,6 +2,7 @@ package answer
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"foldrow/engine"
@@ -67,13 +68,14 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 	if before.BandStitches != after.BandStitches && after.BandStitches > 0 {
 		parts = append(parts, fmt.Sprintf("needles %s to %s", engine.NeedleName(0, after.BandStitches), engine.NeedleName(after.BandStitches-1, after.BandStitches)))
 	}
-	if b, a := NeedleRuns(before.RibColumns, before.BandStitches), NeedleRuns(after.RibColumns, after.BandStitches); a != b && a != "" {
-		parts = append(parts, "latch "+a)
+	moved := before.BandStitches != after.BandStitches
+	if (moved || !slices.Equal(before.RibColumns, after.RibColumns)) && len(after.RibColumns) > 0 {
+		parts = append(parts, "latch "+NeedleRuns(after.RibColumns, after.BandStitches))
 	}
-	if b, a := NeedleRuns(before.HemColumns, before.BandStitches), NeedleRuns(after.HemColumns, after.BandStitches); a != b && a != "" {
-		parts = append(parts, "hang the hem on "+a)
+	if (moved || !slices.Equal(before.HemColumns, after.HemColumns)) && len(after.HemColumns) > 0 {
+		parts = append(parts, "hang the hem on "+NeedleRuns(after.HemColumns, after.BandStitches))
 	}
-	if b, a := strings.Join(tensionRuns(before), "; "), strings.Join(tensionRuns(after), "; "); a != b && a != "" {
+	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
 		parts = append(parts, v.gradingWords(after))
 	}
 	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
@@ -83,6 +85,14 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 		return ""
 	}
 	return "At the machine: " + strings.Join(parts, "; ") + "."
+}
+
+// sameDial reports whether two rows are knitted alike.
+func sameDial(a, b engine.TensionRow) bool {
+	if a.Dial == nil || b.Dial == nil {
+		return a.Clicks == b.Clicks && a.Dial == b.Dial
+	}
+	return a.Clicks == b.Clicks && *a.Dial == *b.Dial
 }
 
 // gradingWords is the dial plan in a few words; every row is shown on request.

@@ -12,8 +12,9 @@ type Line struct {
 	text     string // clean, lower case
 	raw      string // the same as it was typed; "" where the cases differ in length
 	tokens   []token
-	begin    int // tokens before begin are greetings and fillers
-	end      int // tokens from end on are politeness
+	seen     glance // of the tokens
+	begin    int    // tokens before begin are greetings and fillers
+	end      int    // tokens from end on are politeness
 	question bool
 	mentions []mention
 	fixes    []Fix
@@ -37,6 +38,7 @@ func newLine(text string) *Line {
 	}
 	l.question = strings.Contains(text, "?")
 	l.tokens = tokens(l.text, quantity.Scan(l.text))
+	l.seen = l.glance()
 	l.trim()
 	return l
 }

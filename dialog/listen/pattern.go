@@ -24,6 +24,7 @@ type pattern struct {
 	start  bool // ^
 	end    bool // $
 	weight int  // literal words it needs: the more, the surer
+	need   []glance
 }
 
 type elem struct {
@@ -64,6 +65,7 @@ func compile(text string) (*pattern, error) {
 		}
 		p.weight++
 	}
+	p.need = p.needs()
 	return p, nil
 }
 
@@ -170,6 +172,9 @@ const maxGap = 4
 
 // match finds the first place where p matches, -1 in from where none.
 func (p *pattern) match(l *Line) (hit, bool) {
+	if !l.mayHold(p) {
+		return hit{}, false
+	}
 	last := len(l.tokens) - 1
 	if p.start {
 		last = min(0, last)

@@ -1,0 +1,59 @@
+package listen
+
+// A glance is a set of stems, coarsely: each is one bit of 64, and two may
+// share one. It tells at once that a line lacks a word which a phrasing needs,
+// so that few of some thousand phrasings are looked at word by word.
+type glance uint64
+
+// glanceOf is the set of one stem; of none it is empty.
+func glanceOf(stem string) glance {
+	if stem == "" {
+		return 0
+	}
+	h := uint32(2166136261) // FNV-1a, which spreads short words well
+	for i := range len(stem) {
+		h = (h ^ uint32(stem[i])) * 16777619
+	}
+	return 1 << (h >> 26)
+}
+
+// glance is the stems of the line. A quantity stands for the words that it was
+// typed with and for its unit's.
+func (l *Line) glance() glance {
+	var g glance
+	for _, t := range l.tokens {
+		if t.q == nil {
+			g |= glanceOf(t.stem)
+			continue
+		}
+		g |= glanceOf(t.text) | glanceOf(unitStem(t.q.Unit))
+	}
+	return g
+}
+
+// needs is what p cannot do without: one set for each of its elements, the
+// first words of its choices.
+func (p *pattern) needs() []glance {
+	var all []glance
+	for _, e := range p.elems {
+		if e.optional || e.gap || e.slot != "" {
+			continue
+		}
+		var g glance
+		for _, alt := range e.alts {
+			g |= glanceOf(alt[0])
+		}
+		all = append(all, g)
+	}
+	return all
+}
+
+// mayHold is false only where p does not match.
+func (l *Line) mayHold(p *pattern) bool {
+	for _, g := range p.need {
+		if g&l.seen == 0 {
+			return false
+		}
+	}
+	return true
+}
