@@ -13,10 +13,10 @@ import (
 // onMeasure: how to measure the thing, what is usual, why it is asked.
 func (c *turn) onMeasure() (State, Reply) {
 	k := c.measured()
-	if k == "" {
+	card, ok := c.book.Key(k)
+	if !ok { // nothing was named, or a result, which nobody measures
 		return c.s, c.reply("measure", "Name what you want to know about: the gauge, the neck, the rib, the depth, the bed, the yarn. For example: *how do I measure the neck*.")
 	}
-	card, _ := c.book.Key(k)
 	var text string
 	switch c.m.Topic {
 	case "usual":
