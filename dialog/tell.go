@@ -131,12 +131,17 @@ func (c *turn) onShow() (State, Reply) {
 		}
 		return c.s, c.reply("show", "No what-if is on the table. Ask one: *what if I use 2x2*.")
 	case "needles":
-		return c.s, c.reply("show", answer.Strip(p))
+		return c.s, c.reply("show", answer.Bed(p))
 	case "tension":
-		if t := answer.TensionTable(p); t != "" {
+		if t := v.Grading(p); t != "" {
 			return c.s, c.reply("show", t)
 		}
 		return c.s, c.reply("show", c.notYet([]engine.Key{engine.Tension}))
+	case "side":
+		if t := v.Side(p); t != "" {
+			return c.s, c.reply("show", t)
+		}
+		return c.s, c.reply("show", c.notYet([]engine.Key{engine.LeanDegrees}))
 	case "rehang":
 		text, _ := c.rehangPart(p)
 		c.answers = nil

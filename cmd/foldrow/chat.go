@@ -166,7 +166,7 @@ func (c *chat) say(markdown string) {
 	if markdown == "" || c.outErr != nil {
 		return
 	}
-	text, err := c.page.render(markdown, c.width())
+	text, err := c.page.render(markdown, c.width(), c.widest())
 	if c.shown {
 		text = "\n" + text
 	}
@@ -186,6 +186,15 @@ func (c *chat) width() int {
 		return max(min(w, 80), minWidth)
 	}
 	return 80
+}
+
+// widest is how wide a picture may be now: text is easier to read in lines that
+// end, a picture whole.
+func (c *chat) widest() int {
+	if w := c.env.Width(); c.opt.width == 0 && w > 0 {
+		return min(max(w, minWidth), 200)
+	}
+	return c.width()
 }
 
 // status is 0 unless the output could not be written. A reader that went away

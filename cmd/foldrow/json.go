@@ -87,7 +87,7 @@ func (c *chat) aside(said, markdown string) dialog.Reply {
 
 // inText is Markdown as one line of bare text for the error output.
 func (c *chat) inText(markdown string) string {
-	text, err := c.page.render(markdown, 10_000)
+	text, err := c.page.render(markdown, 10_000, 10_000)
 	if err != nil {
 		text = clean(markdown)
 	}

@@ -1,7 +1,7 @@
 package main
 
 import (
-	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -17,15 +17,27 @@ const (
 // page is Markdown with its tables and pictures marked.
 type page struct {
 	markdown string
-	pictures [][]string // lines of each fenced block, in order
-	tables   []table    // in order; their cells are in the Markdown
+	blocks   []block // fenced, in order
+	tables   []table // in order; their cells are in the Markdown
+	plain    bool
 	read     bool
 }
 
-// split takes Markdown apart. A fenced block whose info string is "picture" is
-// left out when the page is to be read aloud: words stand beside it.
+// block is a fenced block. What its info string says:
+//
+//	picture        a drawing, left out when it is read aloud: words stand beside it
+//	picture 6 v u  the same with labels 6 columns wide, and signs that stand out
+//	legend         what the picture above shows, left out with it
+type block struct {
+	lines  []string
+	label  int
+	signs  string
+	legend bool
+}
+
+// split takes Markdown apart.
 func split(markdown string, plain, read bool) *page {
-	p := &page{read: read}
+	p := &page{plain: plain, read: read}
 	// A numeric entity could come out as any character.
 	lines := strings.Split(strings.ReplaceAll(markdown, "&#", "&amp;#"), "\n")
 	var out []string
@@ -36,8 +48,8 @@ func split(markdown string, plain, read bool) *page {
 			for end < len(lines) && !strings.HasPrefix(lines[end], "```") {
 				end++
 			}
-			if info := strings.TrimSpace(lines[i][3:]); !(read && info == "picture") {
-				p.pictures = append(p.pictures, lines[i+1:end])
+			if b, drawn := readBlock(lines[i][3:], lines[i+1:end]); !(read && drawn) {
+				p.blocks = append(p.blocks, b)
 				out = append(out, "", blockMark, "")
 			}
 			i = min(end+1, len(lines))
@@ -59,17 +71,36 @@ func split(markdown string, plain, read bool) *page {
 	return p
 }
 
-// join puts the rendered text together again in lines of the window's width.
-func (p *page) join(text string, width int) []string {
+// readBlock reads an info string; drawn says that the block is for the eye.
+func readBlock(info string, lines []string) (b block, drawn bool) {
+	b.lines = lines
+	words := strings.Fields(info)
+	if len(words) == 0 || words[0] != "picture" && words[0] != "legend" {
+		return b, false
+	}
+	b.legend = words[0] == "legend"
+	for i, w := range words[1:] {
+		if n, err := strconv.Atoi(w); err == nil && i == 0 {
+			b.label = min(max(n, 0), minWidth/2)
+		} else if len(w) == 1 {
+			b.signs += w
+		}
+	}
+	return b, true
+}
+
+// join puts the rendered text together again. Text is laid out in width
+// columns; pictures may take wide ones, as far as the window goes.
+func (p *page) join(text string, width, wide int) []string {
 	var out []string
-	pictures, tables := p.pictures, p.tables
+	blocks, tables := p.blocks, p.tables
 	lines := strings.Split(text, "\n")
 	for i := 0; i < len(lines); i++ {
 		line := lines[i]
 		switch {
-		case strings.Contains(line, blockMark) && len(pictures) > 0:
-			out = append(out, fold(pictures[0], width)...)
-			pictures = pictures[1:]
+		case strings.Contains(line, blockMark) && len(blocks) > 0:
+			out = append(out, blocks[0].draw(width, wide, p.plain)...)
+			blocks = blocks[1:]
 		case strings.Contains(line, rowMark) && len(tables) > 0:
 			end := min(i+tables[0].rows, len(lines))
 			out = append(out, tables[0].draw(lines[i:end], width, p.read)...)
@@ -79,43 +110,4 @@ func (p *page) join(text string, width int) []string {
 		}
 	}
 	return out
-}
-
-// fold cuts the lines of a picture that is too wide at the same columns, and
-// sets the parts under each other with an empty line between, so that what
-// stands above each other still does. It cuts where every line has a space if
-// there is such a column in the last quarter of the width.
-func fold(picture []string, width int) []string {
-	rows := make([][]rune, len(picture))
-	for i, line := range picture {
-		rows[i] = []rune(line)
-	}
-	var out []string
-	for longest(rows) > width {
-		cut := width
-		for c := width; c > width*3/4; c-- {
-			if !slices.ContainsFunc(rows, func(r []rune) bool { return c < len(r) && r[c] != ' ' && r[c-1] != ' ' }) {
-				cut = c
-				break
-			}
-		}
-		for i, r := range rows {
-			n := min(cut, len(r))
-			out = append(out, strings.TrimRight(string(r[:n]), " "))
-			rows[i] = r[n:]
-		}
-		out = append(out, "")
-	}
-	for _, r := range rows {
-		out = append(out, strings.TrimRight(string(r), " "))
-	}
-	return out
-}
-
-func longest(rows [][]rune) int {
-	n := 0
-	for _, r := range rows {
-		n = max(n, len(r))
-	}
-	return n
 }

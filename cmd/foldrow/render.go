@@ -8,9 +8,11 @@ import (
 	"github.com/muesli/termenv"
 )
 
-// What begins a list item and a quoted line; wrap knows them again.
+// What begins a list item, one that is read aloud, and a quoted line; wrap knows
+// them again.
 const (
 	itemMark = "• "
+	readMark = "- "
 	quoteBar = "│ "
 )
 
@@ -37,10 +39,10 @@ func newRenderer(plain, read bool) (*renderer, error) {
 	return &renderer{t, plain, read}, err
 }
 
-// render gives the text for a window of that many columns, with no space at any
-// line's end, no empty line at either end, and a newline after the last line.
-// Lines are longer than width only where a number is.
-func (r *renderer) render(markdown string, width int) (string, error) {
+// render gives the text in lines of width columns, pictures in as many as wide,
+// with no space at any line's end, no empty line at either end, and a newline
+// after the last line. Lines are longer only where a number is.
+func (r *renderer) render(markdown string, width, wide int) (string, error) {
 	text := clean(markdown)
 	if r.plain {
 		text = quoteWords(text)
@@ -51,7 +53,7 @@ func (r *renderer) render(markdown string, width int) (string, error) {
 		return "", err
 	}
 	var out []string
-	for _, line := range p.join(quiet(text), width) {
+	for _, line := range p.join(quiet(text), width, wide) {
 		if line == "" && (len(out) == 0 || out[len(out)-1] == "") {
 			continue
 		}
@@ -77,14 +79,14 @@ func coloured(s ansi.StyleConfig) ansi.StyleConfig {
 // uncoloured is the same layout in bare text, where words to type stand in
 // quotes. A bar beside quoted lines means nothing to the ear.
 func uncoloured(read bool) ansi.StyleConfig {
-	bar, one, none := quoteBar, uint(1), uint(0)
+	bar, item, one, none := quoteBar, itemMark, uint(1), uint(0)
 	if read {
-		bar = "  "
+		bar, item = "  ", readMark
 	}
 	var s ansi.StyleConfig
 	s.Document.Margin = &none
 	s.Heading.BlockSuffix = "\n"
-	s.Item.BlockPrefix = itemMark
+	s.Item.BlockPrefix = item
 	s.Enumeration.BlockPrefix = ". "
 	s.List.LevelIndent = 2
 	s.BlockQuote.Indent, s.BlockQuote.IndentToken = &one, &bar

@@ -11,7 +11,7 @@ import (
 
 func mustRender(t testing.TB, r *renderer, md string, width int) string {
 	t.Helper()
-	s, err := r.render(md, width)
+	s, err := r.render(md, width, width)
 	if err != nil {
 		t.Fatal(err)
 	}

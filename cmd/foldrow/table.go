@@ -66,7 +66,7 @@ func (t table) draw(lines []string, width int, read bool) []string {
 		total += w
 	}
 	if read || total > width {
-		return asList(rows, width)
+		return asList(rows, width, read)
 	}
 	var out []string
 	for i, row := range rows {
@@ -96,7 +96,11 @@ func rule(wide []int) string {
 }
 
 // asList says each row in words: "row 3: clicks 1, dial 4.5".
-func asList(rows [][]string, width int) []string {
+func asList(rows [][]string, width int, read bool) []string {
+	mark := itemMark
+	if read {
+		mark = readMark
+	}
 	var out []string
 	for _, row := range rows[1:] {
 		var parts []string
@@ -113,7 +117,7 @@ func asList(rows [][]string, width int) []string {
 		if len(parts) > 1 {
 			line = parts[0] + ": " + strings.Join(parts[1:], ", ")
 		}
-		out = append(out, wrap(itemMark+line, width)...)
+		out = append(out, wrap(mark+line, width)...)
 	}
 	return out
 }

@@ -61,6 +61,8 @@ func margin(line string) (first, hang, text string) {
 	mark := 0
 	if strings.HasPrefix(rest, itemMark) {
 		mark = len(itemMark)
+	} else if strings.HasPrefix(rest, readMark) {
+		mark = len(readMark)
 	} else if n := strings.IndexFunc(rest, func(r rune) bool { return r < '0' || r > '9' }); n > 0 && strings.HasPrefix(rest[n:], ". ") {
 		mark = n + 2
 	}
@@ -128,7 +130,7 @@ func fraction(s string) bool {
 
 func unit(s string) bool {
 	switch s {
-	case "cm", "mm", "m", "g", "in", "inch", "inches", "ft", "%", `"`, "″", "degrees",
+	case "cm", "mm", "m", "g", "yd", "in", "inch", "inches", "ft", "%", `"`, "″", "degrees",
 		"st", "sts", "stitch", "stitches", "row", "rows", "needle", "needles", "click", "clicks",
 		"loop", "loops", "column", "columns", "bump", "bumps", "metre", "metres", "gram", "grams":
 		return true

@@ -76,7 +76,7 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 		parts = append(parts, "hang the hem on "+NeedleRuns(after.HemColumns, after.BandStitches))
 	}
 	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
-		parts = append(parts, v.gradingWords(after))
+		parts = append(parts, gradingWords(after)+" (*show tension* lists every row)")
 	}
 	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
 		parts = append(parts, "hang again: "+a)
@@ -96,7 +96,7 @@ func sameDial(a, b engine.TensionRow) bool {
 }
 
 // gradingWords is the dial plan in a few words; every row is shown on request.
-func (v Voice) gradingWords(p engine.Plan) string {
+func gradingWords(p engine.Plan) string {
 	rows := p.Tension()
 	every := p.In.Int(engine.RowsPerClick)
 	fold := ""
@@ -111,7 +111,7 @@ func (v Voice) gradingWords(p engine.Plan) string {
 	if p.Doubled {
 		words += ", then back the same way"
 	}
-	return words + fold + " (*show tension* lists every row)"
+	return words + fold
 }
 
 // Changed names the inputs that differ between two sets of answers, with what

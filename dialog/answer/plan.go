@@ -7,22 +7,27 @@ import (
 	"foldrow/engine"
 )
 
-// Plan is the whole plan: numbers first, in the order of the work, then what
-// was assumed.
+// Plan is the whole plan on one screen: numbers first, in the order of the
+// work, then what was assumed. Every row, every needle and the pictures are
+// shown on request.
 func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
-	var parts []string
+	var items []string
 	for _, part := range []func(engine.Plan) string{
-		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, Strip, v.sizePart, v.yarnPart,
+		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, v.sizePart, v.yarnPart,
 	} {
 		if s := part(p); s != "" {
-			parts = append(parts, s)
+			items = append(items, "- "+s)
 		}
 	}
+	parts := []string{strings.Join(items, "\n")}
 	for _, c := range v.Cautions(p) {
 		parts = append(parts, "**Caution:** "+c)
 	}
 	if s := v.assumedLine(p, said); s != "" {
 		parts = append(parts, s)
+	}
+	if p.BandStitches > 0 && p.LayerRows > 0 {
+		parts = append(parts, "More: *show the needles*, *show the tension*, *show the band from the side*, *print it*.")
 	}
 	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
 }
@@ -32,12 +37,11 @@ func (v Voice) stitchPart(p engine.Plan) string {
 		return ""
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "**%d stitches**, needles %s to %s. The neck comes to %s", p.BandStitches,
+	fmt.Fprintf(&b, "**%d stitches**, needles %s to %s: neck %s", p.BandStitches,
 		engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches), v.Both(p.NeckResult.Float()))
 	if d := p.NeckResult.Sub(p.NeckWanted); d.Sign() != 0 {
-		fmt.Fprintf(&b, " (you want %s)", v.Len(p.NeckWanted.Float()))
+		fmt.Fprintf(&b, ", you want %s", v.Len(p.NeckWanted.Float()))
 	}
-	b.WriteString(".")
 	var near []string
 	for _, c := range []engine.Choice{p.Smaller, p.Larger} {
 		if c.Stitches > 0 {
@@ -45,10 +49,11 @@ func (v Voice) stitchPart(p engine.Plan) string {
 		}
 	}
 	if len(near) > 0 {
-		fmt.Fprintf(&b, " Next to it: %s.", strings.Join(near, ", "))
+		fmt.Fprintf(&b, "; %s", strings.Join(near, ", "))
 	}
+	b.WriteString(".")
 	if p.FitsBed {
-		fmt.Fprintf(&b, " It fits your %s needles.", trim(p.In.Num(engine.BedNeedles).Float(), 0))
+		fmt.Fprintf(&b, " Fits your %s needles.", trim(p.In.Num(engine.BedNeedles).Float(), 0))
 	}
 	return b.String()
 }
@@ -58,9 +63,9 @@ func (v Voice) rehangPart(p engine.Plan) string {
 		return ""
 	}
 	if p.YokeDecreases == 0 {
-		return fmt.Sprintf("**Hang again:** the yoke's %d stitches one to a needle, no decreases.", p.BandStitches)
+		return fmt.Sprintf("**Hang again** the yoke's %d stitches one to a needle, no decreases.", p.BandStitches)
 	}
-	s := fmt.Sprintf("**Hang again** with %s: ", Count(p.YokeDecreases, "decrease", "decreases"))
+	s := fmt.Sprintf("**%s** in hanging again: ", Count(p.YokeDecreases, "decrease", "decreases"))
 	if p.Rehang == nil {
 		return s + fmt.Sprintf("in %d stages, since no needle takes more than two.", p.Stages)
 	}
@@ -71,18 +76,12 @@ func (v Voice) rowPart(p engine.Plan) string {
 	if p.LayerRows == 0 {
 		return ""
 	}
-	var b strings.Builder
-	layer := "a layer"
+	layer := fmt.Sprintf("a layer**, %d in all", p.TotalRows)
 	if !p.Doubled {
-		layer = "in the single layer"
+		layer = "in the single layer**"
 	}
-	fmt.Fprintf(&b, "**%s %s**, %d in all: %s deep.", Count(p.LayerRows, "row", "rows"), layer, p.TotalRows, v.Both(p.DepthResult.Float()))
-	if p.FoldRow > 0 {
-		fmt.Fprintf(&b, " One fold row %s looser than the garment.", Count(p.FoldRow, "click", "clicks"))
-	}
-	b.WriteString("\n\n")
-	b.WriteString(TensionTable(p))
-	return b.String()
+	return fmt.Sprintf("**%s %s: %s deep. %s.", Count(p.LayerRows, "row", "rows"), layer,
+		v.Both(p.DepthResult.Float()), upper(gradingWords(p)))
 }
 
 func (v Voice) ribPart(p engine.Plan) string {
@@ -92,7 +91,7 @@ func (v Voice) ribPart(p engine.Plan) string {
 		}
 		return ""
 	}
-	return fmt.Sprintf("**Drop and latch %s** (%s rib): %s. %d loops in all.",
+	return fmt.Sprintf("**%s to drop and latch** (%s rib): %s; %d loops.",
 		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, NeedleRuns(p.RibColumns, p.BandStitches), len(p.RibColumns)*p.TotalRows)
 }
 
@@ -100,29 +99,31 @@ func (v Voice) hemPart(p engine.Plan) string {
 	if len(p.HemColumns) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("**Hang %s** of the first band row: %s.", Count(len(p.HemColumns), "bump", "bumps"), NeedleRuns(p.HemColumns, p.BandStitches))
+	return fmt.Sprintf("**%s to hang** for the hem: %s.", Count(len(p.HemColumns), "bump", "bumps"), NeedleRuns(p.HemColumns, p.BandStitches))
 }
 
+// sizePart is how wide the band is where it is seen and worn, each estimate
+// with its spread.
 func (v Voice) sizePart(p engine.Plan) string {
 	if p.LayerRows == 0 || p.BandStitches == 0 {
 		return ""
 	}
-	var lines []string
-	line := func(label string, k engine.Key, note string) {
-		if s := v.Value(p, k); s != "" {
-			lines = append(lines, "- "+label+": "+s+v.spreadText(p, k)+note)
-		}
+	end := "fold"
+	if !p.Doubled {
+		end = "edge"
 	}
-	line("knit width at the seam", engine.SeamWidth, "")
-	line("around at the fold", engine.FoldCircumference, "")
-	line("fold edge relaxed in the rib", engine.RelaxedCircumference, "")
-	line("fold edge stretched", engine.StretchedCircumference, "")
-	line("leans in", engine.LeanDegrees, ", from the grading alone (0 upright, 90 flat); the rib's draw adds to it")
-	line("opens for the head to", engine.HeadOpening, "")
-	if len(lines) == 0 {
-		return ""
+	s := "**" + v.Value(p, engine.FoldCircumference) + " round** at the " + end + v.spreadText(p, engine.FoldCircumference)
+	if !p.In.Rib.IsPlain() {
+		s += ", in the rib " + v.Value(p, engine.RelaxedCircumference) + " at rest" + v.spreadText(p, engine.RelaxedCircumference) +
+			" and " + v.Value(p, engine.StretchedCircumference) + " stretched" + v.spreadText(p, engine.StretchedCircumference)
 	}
-	return "**Sizes** (estimates, with their spread):\n\n" + strings.Join(lines, "\n")
+	if lean := v.Value(p, engine.LeanDegrees); lean != "" {
+		s += ". It leans in " + lean + v.spreadText(p, engine.LeanDegrees)
+	}
+	if head := v.Value(p, engine.HeadOpening); head != "" {
+		s += ". It opens to " + head + v.spreadText(p, engine.HeadOpening) + " for the head"
+	}
+	return s + ". Estimates."
 }
 
 // spreadText is how far an estimate may be out.
@@ -131,11 +132,19 @@ func (v Voice) spreadText(p engine.Plan, k engine.Key) string {
 	if !ok || high-low < 1e-9 {
 		return ""
 	}
-	a, b := v.Figure(k, low), v.Figure(k, high)
-	if a == b {
+	if v.Figure(k, low) == v.Figure(k, high) {
 		return ""
 	}
-	return " (" + a + " to " + b + ")"
+	return " (" + v.span(k, low, high) + ")"
+}
+
+// span is two figures with their unit said once.
+func (v Voice) span(k engine.Key, low, high float64) string {
+	a, b := v.Figure(k, low), v.Figure(k, high)
+	if unit := a[strings.LastIndexByte(a, ' ')+1:]; unit != a && strings.HasSuffix(b, " "+unit) {
+		a = strings.TrimSuffix(a, " "+unit)
+	}
+	return a + " to " + b
 }
 
 // Spans is how far this plan's estimates may be out: what the knitter has
@@ -157,13 +166,13 @@ func (v Voice) yarnPart(p engine.Plan) string {
 	if !ok {
 		return ""
 	}
-	s := "**Yarn:** cut " + v.cut(off) + " for the backstitch"
+	s := "**" + v.cut(off) + " of yarn** to cut for the backstitch"
 	low, lowOK := p.Float(engine.BandYarnLow)
 	high, _ := p.Float(engine.BandYarnHigh)
 	mid, midOK := p.Float(engine.BandYarn)
 	switch {
 	case midOK && lowOK && v.metres(low) != v.metres(high):
-		s += fmt.Sprintf("; the whole band takes %s to %s (estimate)", v.metres(low), v.metres(high))
+		s += fmt.Sprintf("; the whole band takes %s (estimate)", v.span(engine.BandYarn, low, high))
 	case midOK:
 		s += fmt.Sprintf("; the whole band takes about %s", v.metres(mid))
 	}
@@ -178,7 +187,7 @@ func (v Voice) yarnPart(p engine.Plan) string {
 func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
 	var list []string
 	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) {
+		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || nothing(k, p) {
 			continue
 		}
 		if words := Setting(k, p.In.Int(k)); words != "" {
@@ -190,7 +199,13 @@ func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
 	if len(list) == 0 {
 		return ""
 	}
-	return "*Assumed, change any by saying so:* " + strings.Join(list, "; ") + "."
+	return "**Assumed**, change any by saying so: " + strings.Join(list, "; ") + "."
+}
+
+// nothing is an assumption that adds nothing to the plan: the band begins at
+// the garment's tension, and has no fold row.
+func nothing(k engine.Key, p engine.Plan) bool {
+	return (k == engine.StartClicks || k == engine.FoldRow) && p.In.Int(k) == 0
 }
 
 // plainValue is the value of an input without repeating its label's noun.

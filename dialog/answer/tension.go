@@ -3,6 +3,8 @@ package answer
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 
 	"foldrow/engine"
@@ -42,50 +44,148 @@ func tensionRuns(p engine.Plan) []string {
 		for j+1 < len(rows) && rows[j+1].Clicks == rows[i].Clicks {
 			j++
 		}
-		span := fmt.Sprintf("row %d", rows[i].Row)
-		if j > i {
-			span = fmt.Sprintf("rows %d to %d", rows[i].Row, rows[j].Row)
-		}
-		out = append(out, span+": "+dialText(rows[i]))
+		out = append(out, RowSpan(rows[i].Row, rows[j].Row)+": "+dialText(rows[i]))
 		i = j + 1
 	}
 	return out
 }
 
-// TensionTable is the dial for every row: outer layer down, inner layer
-// beside it, since the two mirror each other about the fold.
-func TensionTable(p engine.Plan) string {
+// Grading is the dial for every row: in a few words, by setting, and drawn.
+func (v Voice) Grading(p engine.Plan) string {
 	rows := p.Tension()
 	if len(rows) == 0 {
 		return ""
 	}
+	words := upper(gradingWords(p)) + "."
+	if rows[0].Dial == nil {
+		words += " Say *main tension 6*, with your own number, and the dial numbers stand here."
+	}
+	return words + "\n\n" + tensionTable(p) + "\n" + tensionPicture(p)
+}
+
+// tensionTable lists the settings from the loosest, each with its rows.
+func tensionTable(p engine.Plan) string {
+	rows := p.Tension()
 	head := "clicks tighter"
 	if rows[0].Dial != nil {
 		head = "dial"
 	}
 	var b strings.Builder
+	fmt.Fprintf(&b, "| %s | outer rows | inner rows |\n| --- | --- | --- |\n", head)
 	if !p.Doubled {
-		fmt.Fprintf(&b, "| row | %s |\n| --- | --- |\n", head)
+		b.Reset()
+		fmt.Fprintf(&b, "| %s | rows |\n| --- | --- |\n", head)
+	}
+	for _, k := range levels(rows) {
+		var outer, inner, fold []int
+		name := ""
 		for _, r := range rows {
-			fmt.Fprintf(&b, "| %d | %s |\n", r.Row, setting(r))
+			switch {
+			case r.Clicks != k:
+				continue
+			case p.FoldRow > 0 && r.Row == p.LayerRows+1:
+				fold = append(fold, r.Row)
+			case r.Row <= p.LayerRows:
+				outer = append(outer, r.Row)
+			default:
+				inner = append(inner, r.Row)
+			}
+			name = setting(r)
 		}
-		return b.String()
-	}
-	fmt.Fprintf(&b, "| outer row | %s | inner row |\n| --- | --- | --- |\n", head)
-	for i := range p.LayerRows {
-		fmt.Fprintf(&b, "| %d | %s | %d |\n", rows[i].Row, setting(rows[i]), rows[len(rows)-1-i].Row)
-	}
-	if p.FoldRow > 0 {
-		fmt.Fprintf(&b, "| fold %d | %s |  |\n", rows[p.LayerRows].Row, setting(rows[p.LayerRows]))
+		if !p.Doubled {
+			fmt.Fprintf(&b, "| %s | %s |\n", name, spans(outer))
+			continue
+		}
+		in := spans(inner)
+		if fold != nil {
+			in = strings.TrimSuffix("fold "+spans(fold)+", "+in, ", ")
+		}
+		fmt.Fprintf(&b, "| %s | %s | %s |\n", name, spans(outer), in)
 	}
 	return b.String()
+}
+
+// levels are the settings that occur, in clicks, the loosest first.
+func levels(rows []engine.TensionRow) []int {
+	var out []int
+	for _, r := range rows {
+		if !slices.Contains(out, r.Clicks) {
+			out = append(out, r.Clicks)
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+// spans writes ascending numbers: "1, 2", "5 to 9".
+func spans(list []int) string {
+	var parts []string
+	for i := 0; i < len(list); {
+		j := i
+		for j+1 < len(list) && list[j+1] == list[j]+1 {
+			j++
+		}
+		switch {
+		case j > i+1:
+			parts = append(parts, fmt.Sprintf("%d to %d", list[i], list[j]))
+		case j == i+1:
+			parts = append(parts, fmt.Sprintf("%d, %d", list[i], list[j]))
+		default:
+			parts = append(parts, strconv.Itoa(list[i]))
+		}
+		i = j + 1
+	}
+	return strings.Join(parts, ", ")
+}
+
+// tensionPicture draws every row as a mark at its setting, tighter further
+// down, with the fold between the layers.
+func tensionPicture(p engine.Plan) string {
+	rows := p.Tension()
+	ks := levels(rows)
+	name, wide := map[int]string{}, len("row")
+	for _, r := range rows {
+		name[r.Clicks] = setting(r)
+		wide = max(wide, len(setting(r)))
+	}
+	label, fold := wide+2, 0
+	if p.Doubled && p.FoldRow == 0 {
+		fold = 1 // a column of its own
+	}
+	c := newCanvas(label+len(rows)+fold+3, len(ks)+1)
+	for y, k := range ks {
+		c.put(0, y, name[k])
+	}
+	c.put(0, len(ks), "row")
+	at := func(row int) int {
+		if row > p.LayerRows {
+			return label + row - 1 + fold
+		}
+		return label + row - 1
+	}
+	for y := range ks {
+		if p.Doubled {
+			c.put(label+p.LayerRows, y, ":")
+		}
+	}
+	for _, r := range rows {
+		c.put(at(r.Row), slices.Index(ks, r.Clicks), "#")
+		if r.Row == 1 || r.Row%5 == 0 {
+			c.put(at(r.Row), len(ks), strconv.Itoa(r.Row))
+		}
+	}
+	words := "Each # is one row, further down tighter."
+	if p.Doubled {
+		words = "Each # is one row, further down tighter; : is the fold."
+	}
+	return picture(label, "#", c.lines()) + "\n" + legend(words)
 }
 
 func setting(r engine.TensionRow) string {
 	if r.Dial != nil {
 		return dialNumber(*r.Dial)
 	}
-	return fmt.Sprint(r.Clicks)
+	return strconv.Itoa(r.Clicks)
 }
 
 // DialAt is the setting of one row in words.

@@ -98,7 +98,10 @@ func (m *markdown) needles(s sheet) {
 		return
 	}
 	m.para("## The needles")
-	m.para(answer.Strip(s.plan))
+	if lines, words := answer.CutStrip(s.plan, 5); lines != nil {
+		m.para("```\n" + strings.Join(lines, "\n") + "\n```")
+		m.para(words)
+	}
 	if len(s.Latch) > 0 {
 		m.para("**Drop and latch** " + s.LatchWords + ".")
 		m.boxes("Columns to latch", s.Latch, s.Stitches)
