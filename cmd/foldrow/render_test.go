@@ -124,13 +124,20 @@ func TestRender(t *testing.T) {
 		{"table too wide", "| row | what to do |\n|---|---|\n| 1 | knit it and wait for it |", 24, true, false,
 			"• row 1: what to do knit\n  it and wait for it\n"},
 		{"table read aloud", "| row | dial |\n|---|---|\n| 1 | 5 |\n| 2 | |", 80, true, true,
-			"• row 1: dial 5\n• row 2\n"},
+			"- row 1: dial 5\n- row 2\n"},
 		{"cell marks", "| a | b |\n|---|---|\n| *x* | 1 \\| 2 |", 80, true, false,
 			"a    b\n---  -----\n\"x\"  1 | 2\n"},
 		{"picture", "```\na   b\n  c\n```", 80, false, false, "a   b\n  c\n"},
 		{"picture folded", "```picture\nxx xx xx xx xx xx xx xx\n1  2  3  4  5  6  7  8\n```", 20, true, false,
 			"xx xx xx xx xx xx xx\n1  2  3  4  5  6  7\n\n xx\n 8\n"},
 		{"picture read aloud", "before\n\n```picture\nxx\n```\n\nafter", 80, true, true, "before\n\nafter\n"},
+		{"picture cut, its labels said again", "```picture 4\n    123 456 789 12345\nup  x.x .x. x.x .x.x.\n```", 20, true, false,
+			"    123 456 789\nup  x.x .x. x.x\n\n    12345\nup  .x.x.\n"},
+		{"signs that stand out", "```picture 3 v\nv  v.vv\n```", 80, false, false, "v  \x1b[36;1mv\x1b[0m.\x1b[36;1mvv\x1b[0m\n"},
+		{"signs without colour", "```picture 3 v\nv  v.vv\n```", 80, true, false, "v  v.vv\n"},
+		{"legend", "```picture\nx\n```\n\n```legend\nx is a stitch that was dropped\n```\n\nafter", 20, true, false,
+			"x\n\nx is a stitch that\nwas dropped\n\nafter\n"},
+		{"legend read aloud", "before\n\n```picture\nx\n```\n\n```legend\nx is it\n```\n\nafter", 80, true, true, "before\n\nafter\n"},
 		{"picture left open", "```\nxx", 80, true, false, "xx\n"},
 		{"two pictures and a table", "```\np\n```\n\n| a |\n|---|\n| 1 |\n\n```\nq\n```", 80, true, false,
 			"p\n\na\n-\n1\n\nq\n"},
@@ -153,7 +160,7 @@ func TestRender(t *testing.T) {
 // FuzzRender: nothing but our own style reaches the terminal, whatever stands
 // in the Markdown.
 func FuzzRender(f *testing.F) {
-	for _, s := range []string{"\x1b]52;c;eA==\x07", "&#27;[31m", "\u009b31m", "a\x1bc", "| \x1b |\n|-|\n| &#x1b; |", "```\n\x1b[2J\n```", "&NewLine;&Tab;\x7f", "\ue000\ue001|", "***a**b*"} {
+	for _, s := range []string{"\x1b]52;c;eA==\x07", "&#27;[31m", "\u009b31m", "a\x1bc", "| \x1b |\n|-|\n| &#x1b; |", "```\n\x1b[2J\n```", "&NewLine;&Tab;\x7f", "```picture 99999999 v \x1b u\nv\x1b[31mu\n```", "```picture -3 vv\nvé\n```\n```legend\n\x1b\n```", "\ue000\ue001|", "***a**b*"} {
 		f.Add(s, 40)
 	}
 	plain, styled := mustRenderer(f, true, false), mustRenderer(f, false, false)
@@ -183,7 +190,7 @@ func abs(i int) int {
 }
 
 func withoutStyle(s string) string {
-	for _, on := range []string{"0", "1", "4", "4;1", "36;4", "36;4;1", "36", "36;1"} {
+	for _, on := range []string{"0", "1", "4", "4;1", "36;4", "36;4;1", "36", "36;1", "35;1", "32;1", "34;1"} {
 		s = strings.ReplaceAll(s, "\x1b["+on+"m", "")
 	}
 	return s
