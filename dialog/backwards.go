@@ -61,7 +61,27 @@ func (c *turn) fromStitches(in engine.Inputs, n int) (State, Reply, bool) {
 		return c.s, Reply{}, false
 	}
 	c.answer(engine.NeckResult, round4(neck.Float()))
+	if say, ok := c.neckThatGives(full, neck, n); ok && closes && n != c.plan().BandStitches && c.open(c.s) == "" {
+		note += fmt.Sprintf(" Say *neck %s* to take them.", c.voice().Exact(say, c.voice().Unit))
+	}
 	return c.s, c.reply("backwards", fmt.Sprintf("%d stitches give a neck of **%s**.%s", n, c.voice().Both(neck.Float()), note)), true
+}
+
+// neckThatGives is a neck that is easy to say and gives n stitches; near is
+// the exact one. ok is false where only an odd figure would do.
+func (c *turn) neckThatGives(full engine.Inputs, near engine.Num, n int) (engine.Num, bool) {
+	neck := c.easy(near, engine.Frac(1, 10), engine.Frac(1, 8))
+	return neck, engine.Solve(full.Without(engine.NeckBody).With(engine.Neck, neck)).BandStitches == n
+}
+
+// easy is a length in cm rounded to a step that is easy to say, in cm or, for
+// a knitter in inches, in inches.
+func (c *turn) easy(length, cm, in engine.Num) engine.Num {
+	step := cm
+	if c.voice().Unit == "in" {
+		step = in.Mul(engine.Frac(254, 100))
+	}
+	return engine.Int(int64(length.Div(step).Round())).Mul(step)
 }
 
 // forValues answers the asked keys from a plan with the values put in.

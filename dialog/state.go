@@ -25,6 +25,7 @@ type State struct {
 	WhyKey  engine.Key   // what the last why was about
 	Last    []listen.Set // what the last line set, for "no, I meant rows"
 	Doubt   []listen.Set // values asked about: a yes takes them
+	Amount  listen.Ask   // a change whose amount was asked for
 	Apart   [2]string    // two troubles being told apart
 	Yoke    listen.Yoke  // the yoke asked about last, for "and with four stages"
 	Making  Making       // where she stands at the machine
@@ -66,6 +67,7 @@ type stateJSON struct {
 	Topic   engine.Key        `json:"topic,omitempty"`
 	WhyKey  engine.Key        `json:"why,omitempty"`
 	Apart   [2]string         `json:"apart,omitzero"`
+	Amount  listen.Ask        `json:"amount,omitzero"`
 	Yoke    listen.Yoke       `json:"yoke,omitzero"`
 	Making  Making            `json:"making"`
 	Depth   int               `json:"depth,omitempty"`
@@ -75,7 +77,7 @@ type stateJSON struct {
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
 	})
 }
 
@@ -88,7 +90,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
 	}
 	return nil
 }

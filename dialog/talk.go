@@ -129,7 +129,7 @@ func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said
 func (c *turn) context() listen.Context {
 	return listen.Context{
 		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On,
-		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0,
+		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount,
 	}
 }
 

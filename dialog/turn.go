@@ -13,6 +13,7 @@ func (c *turn) run() (State, Reply) {
 	if c.m.Kind != listen.Unclear && c.m.Kind != listen.Outside {
 		c.s.Misses = 0
 	}
+	c.s.Amount = listen.Ask{} // asked of this line only
 	if s, r, ok := c.answerApart(); ok {
 		return s, r
 	}
@@ -62,6 +63,10 @@ func (c *turn) run() (State, Reply) {
 		return c.onHelp()
 	case listen.Parts:
 		return c.onParts()
+	case listen.Vague:
+		return c.onVague()
+	case listen.Chat:
+		return c.onChat()
 	case listen.Outside:
 		return c.onOutside()
 	}

@@ -33,6 +33,8 @@ const (
 	Unclear   Kind = "unclear"
 	Parts     Kind = "parts" // the yoke, colour rows, front bands and buttonholes around the neckband
 	Outside   Kind = "outside"
+	Chat      Kind = "chat"  // a greeting, thanks, a nod
+	Vague     Kind = "vague" // more or less of something, without how much
 )
 
 // Set is one value said for one thing.
@@ -106,6 +108,15 @@ type Meaning struct {
 	Notes   []string // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
 	Parts   Part // of kind Parts
+	Vague   Ask  // of kind Vague
+}
+
+// Ask is a change wished without an amount ("a bit deeper"), which is asked
+// for: the next lone amount belongs to it.
+type Ask struct {
+	Key      engine.Key `json:"key"`      // neck, depth or band_stitches
+	Sign     int        `json:"sign"`     // +1 more, -1 less; 0 where nothing is asked
+	Supposed bool       `json:"supposed"` // as a what-if
 }
 
 // Context is all that listening may know of the conversation.
@@ -116,4 +127,6 @@ type Context struct {
 	Topic  engine.Key    // what the last turn was about, for "2 cm more"
 	// Confirm: a doubtful value was just asked about, so yes and no are answers.
 	Confirm bool
+	// Amount: it was just asked by how much something should change.
+	Amount Ask
 }

@@ -78,7 +78,7 @@ func (r *reading) measureTopic(keys []engine.Key) string {
 // wearer: the line says whose body it is about.
 func (r *reading) wearer() bool {
 	return r.l.has("year", "month", "baby", "toddler", "newborn", "man", "woman", "men", "women", "girl", "boy", "adult", "child", "children", "kid") ||
-		r.l.has("siz") && len(r.l.quantities()) > 0
+		r.l.has("size") && len(r.l.quantities()) > 0
 }
 
 // howToIsSurer: "how do I measure a swatch" has a card of its own; but with a

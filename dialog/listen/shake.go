@@ -53,7 +53,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if r.troubleSure() && !r.l.has("gaug", "swatch", "if") {
 		return Meaning{}, false
 	}
-	if r.l.has("swatch") && r.l.has("big", "larg", "siz") {
+	if r.l.has("swatch") && r.l.has("big", "larg", "size") {
 		m.Topic = "swatch"
 	}
 	return m, true

@@ -1,6 +1,9 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
@@ -30,8 +33,15 @@ func (r *reading) stitchesSupposed() (engine.Num, bool) {
 		return engine.Num{}, false
 	}
 	q := r.l.tokens[qs[0]].q
-	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && r.l.has("cast", "stitch", "hang")
+	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && (r.l.has("cast", "stitch", "hang") || r.wishesCount(q))
 	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(20)) > 0
+}
+
+// wishesCount: "could I use 104 instead": a bare number too large for a neck
+// or a depth is a count of stitches.
+func (r *reading) wishesCount(q *quantity.Quantity) bool {
+	return !q.Ordinal && !q.After && !q.Rib && q.Value.Cmp(engine.Int(60)) > 0 && q.Value.Cmp(engine.Int(400)) < 0 && len(r.inputs()) == 0 &&
+		r.l.has("rather", "prefer", "instead", "want", "could", "can", "try", "may", "might", "like")
 }
 
 // countSaid: "I want 121 stitches" wishes for a result; what neck that gives

@@ -1,0 +1,84 @@
+package listen
+
+import (
+	"strings"
+
+	"foldrow/engine"
+)
+
+// vague: "a bit deeper" wishes for a change and leaves out how much.
+func (r *reading) vague() (Meaning, bool) {
+	c, ok := r.cues[Vague]
+	if !ok || !r.noAmount() || len(r.b.sets) > 0 || r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false
+	}
+	key, way, _ := strings.Cut(c.topic, " ")
+	ask := Ask{Key: engine.Key(key), Sign: 1, Supposed: r.cue(WhatIf) || r.ctx.Open == "keep"}
+	if way == "less" {
+		ask.Sign = -1
+	}
+	return Meaning{Kind: Vague, Vague: ask}, true
+}
+
+// noAmount: no number in the line, but for the "one" of "one size".
+func (r *reading) noAmount() bool {
+	for _, i := range r.l.quantities() {
+		if q := r.l.tokens[i].q; !q.Words || !q.Value.Equal(engine.Int(1)) || q.Unit != "" || !r.l.has("size") {
+			return false
+		}
+	}
+	return true
+}
+
+// amount: a lone number after "by how much?" is that much more or less.
+func (r *reading) amount() (Meaning, bool) {
+	ask := r.ctx.Amount
+	if ask.Sign == 0 || len(r.l.quantities()) != 1 || r.contentLeft() > 0 || len(r.inputs())+len(r.results()) > 0 || r.l.question {
+		return Meaning{}, false
+	}
+	i := r.l.quantities()[0]
+	q := r.l.tokens[i].q
+	key := ask.Key
+	if key == engine.Depth && q.Unit == "row" {
+		key = engine.DepthRows
+	}
+	if q.Range || q.Problem != "" || q.Ordinal || q.After || q.Over.Sign() > 0 || q.Sign < 0 || !accepts(r.x.spans[key].Dimension, q) {
+		return Meaning{}, false
+	}
+	s, p := r.x.value(key, q, r.ctx)
+	if p.Code != "" {
+		return Meaning{}, false
+	}
+	s.Key, s.Relative, s.Near = key, true, 1
+	if ask.Sign < 0 {
+		s.Value = engine.Int(0).Sub(s.Value)
+	}
+	m := Meaning{Kind: Values, Sets: []Set{s}}
+	if ask.Supposed {
+		m.Kind = WhatIf
+	}
+	return m, true
+}
+
+// chat: a greeting, thanks or a nod, and nothing else.
+func (r *reading) chat() (Meaning, bool) {
+	c, ok := r.cues[Chat]
+	if !ok || len(r.l.quantities()) > 0 || r.ctx.Confirm || r.ctx.Open == "keep" && c.topic == "fine" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Chat, Topic: c.topic}, true
+}
+
+// asked: a question that a phrasing of rules/phrases.md knows by itself, with
+// the numbers it asks for; it names none of them ("will it fit").
+func (r *reading) asked() (Meaning, bool) {
+	c, ok := r.cues["asks"]
+	if !ok || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.asks() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number}
+	for _, k := range strings.Fields(c.topic) {
+		m.Keys = append(m.Keys, engine.Key(k))
+	}
+	return m, true
+}
