@@ -1,108 +1,129 @@
 package dialog
 
 import (
+	"fmt"
 	"strings"
 
-	"foldrow/dialog/listen"
-	"foldrow/dialog/listen/quantity"
+	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
 
-// measured is what a line says of the finished band, cm; nil where it says
-// nothing of that.
-type measured struct {
-	neck  *engine.Num // round the join
-	depth *engine.Num // folded
-	edge  *engine.Num // round the free edge, relaxed
-	full  *engine.Num // round the free edge, fully stretched
-}
-
-// heardAfter takes a line about the finished band ("the band measures 38 cm",
-// "it came out 2.5 cm deep"). ok is false for any other line.
-func (c *turn) heardAfter() (s State, r Reply, ok bool) {
-	if !c.cameOut() {
-		return c.s, Reply{}, false
-	}
-	m := measuredIn(c.said, c.s.Unit)
-	if m == (measured{}) {
-		return c.s, Reply{}, false
-	}
-	s, r = c.onAfter(m.neck, m.depth, m.edge, m.full)
-	return s, r, true
-}
-
-// cameOut reports whether the line tells a measure of the band just made:
-// with "came out" once its rows are knitted, with "measures" once it is sewn
-// off, since before that the word gives an input.
-func (c *turn) cameOut() bool {
+// onAfter holds the finished band against the plan: what came out beside what
+// was reckoned, a judgement, and the numbers for the next one. The measures
+// are kept; what the edge tells of the rib becomes the plan's own factor.
+// Measures are cm, nil where not said.
+func (c *turn) onAfter() (State, Reply) {
 	p := c.kept()
-	if !c.s.Making.On || p.BandStitches == 0 || p.LayerRows == 0 || c.open(c.s) != "" || c.m.Kind == listen.WhatIf || strings.HasSuffix(c.said, "?") {
-		return false
+	neck, depth, edge, full := c.m.After.Neck, c.m.After.Depth, c.m.After.Edge, c.m.After.Full
+	next := c.s
+	var parts []string
+	if neck != nil {
+		next.Making.After.Neck = neck.String()
+		parts = append(parts, c.afterNeck(p, *neck))
 	}
-	w := c.standing(p)
-	if _, last := w.rowSteps(); w.at <= last {
-		return false
+	if depth != nil {
+		next.Making.After.Depth = depth.String()
+		parts = append(parts, c.afterDepth(p, *depth))
 	}
-	low := " " + strings.Join(strings.Fields(strings.ToLower(c.said)), " ") + " "
-	has := func(list ...string) bool {
-		for _, s := range list {
-			if strings.Contains(low, s) {
-				return true
-			}
-		}
-		return false
+	if edge != nil {
+		next.Making.After.Edge = edge.String()
 	}
-	sewn := w.m.Over || w.at > w.index("sew-off")
-	return has(" came out ", " comes out ", " turned out ", " ended up ", " has come out ") ||
-		sewn && has(" measures ", " measured ", " stretches to ", " is now ", " relaxed ", " stretched ")
+	if edge != nil || full != nil {
+		parts = append(parts, c.afterEdge(p, edge, full, &next))
+	}
+	next.Last = nil
+	c.s = c.s.changed(next)
+	kind := "step"
+	if len(c.changes) > 0 {
+		kind = "change"
+	}
+	return c.s, c.reply(kind, strings.Join(parts, "\n\n"))
 }
 
-// measuredIn reads the lengths of a line and what each is of: by the words
-// next to it, else a long one is the neck and a short one the depth.
-func measuredIn(said, unit string) measured {
-	var m measured
-	low := strings.ToLower(said)
-	from := 0
-	for _, q := range quantity.Scan(low) {
-		cm, ok := q.Length()
-		if q.Unit == quantity.None && q.Problem == "" && !q.Ordinal {
-			cm, ok = q.Value, true
-			if unit == "in" {
-				cm = q.Value.Mul(engine.Frac(254, 100))
-			}
-		}
-		if !ok || q.Range || cm.Sign() <= 0 {
-			continue
-		}
-		to := len(low)
-		if i := strings.IndexAny(low[q.End:], ",;0123456789"); i >= 0 {
-			to = q.End + i
-		}
-		m.put(low[from:to], cm)
-		from = to
+// within is how far a measure may be out and still be as planned: 2 % for the
+// tape and the fabric (common practice).
+var within = engine.Frac(2, 100)
+
+// beside is "planned 39.8 cm, came out 38 cm: 1.8 cm (5 %) less".
+func (c *turn) beside(what string, planned, came engine.Num) (string, bool) {
+	v := c.voice()
+	diff := came.Sub(planned)
+	text := fmt.Sprintf("**%s:** planned %s, came out %s", what, v.Len(planned.Float()), v.Len(came.Float()))
+	if !within.Mul(planned).Less(diff.Abs()) {
+		return text + ": as planned.", true
 	}
-	return m
+	word := "more"
+	if diff.Sign() < 0 {
+		word = "less"
+	}
+	return text + fmt.Sprintf(": %s (%.0f %%) %s.", v.Len(diff.Abs().Float()), 100*diff.Abs().Div(planned).Float(), word), false
 }
 
-func (m *measured) put(near string, cm engine.Num) {
-	has := func(words ...string) bool {
-		for _, w := range words {
-			if strings.Contains(near, w) {
-				return true
-			}
-		}
-		return false
+// afterNeck gives the band's own gauge, and the count for the next one.
+func (c *turn) afterNeck(p engine.Plan, neck engine.Num) string {
+	text, fits := c.beside("Neck at the join", p.NeckResult, neck)
+	if fits {
+		return text + " The gauge holds for the next one."
 	}
-	switch {
-	case has("stretch") && !has("unstretch"):
-		m.full = &cm
-	case has("deep", "depth", "high", "tall", "shallow"):
-		m.depth = &cm
-	case has("edge", "fold", "relaxed", "top"):
-		m.edge = &cm
-	case has("neck", "round", "join", "seam", "opening"), !cm.Less(engine.Int(15)):
-		m.neck = &cm
-	default:
-		m.depth = &cm
+	g, ok := engine.GaugeFor(p.In.Without(engine.NeckBody).With(engine.Neck, neck), p.BandStitches)
+	if !ok {
+		return text
 	}
+	q := engine.Solve(p.In.With(engine.StitchGauge, g))
+	return text + fmt.Sprintf(" So %d stitches were knitted at %s, not %s. For the same neck the next band takes **%d stitches**; say *%s* when you plan it. It is kept with this project.",
+		p.BandStitches, c.voice().Figure(engine.StitchGauge, g.Float()), c.voice().Value(p, engine.StitchGauge), q.BandStitches, c.voice().Figure(engine.StitchGauge, g.Float()))
+}
+
+// afterDepth gives the rows as they came out, and how many the next one takes.
+func (c *turn) afterDepth(p engine.Plan, depth engine.Num) string {
+	text, fits := c.beside("Depth", p.DepthResult, depth)
+	if fits {
+		return text + " The rows hold for the next one."
+	}
+	r := p.In.Num(engine.RowGauge).Mul(p.DepthResult).Div(depth)
+	want := p.DepthResult
+	if p.In.Has(engine.Depth) {
+		want = p.In.Num(engine.Depth)
+	}
+	q := engine.Solve(p.In.Without(engine.DepthRows).With(engine.RowGauge, r).With(engine.Depth, want))
+	return text + fmt.Sprintf(" So the rows came out at %s, not %s. For %s the next band takes **%s a layer**, not %d; say *%s* when you plan it. It is kept with this project.",
+		c.voice().Figure(engine.RowGauge, r.Float()), c.voice().Value(p, engine.RowGauge), c.voice().Len(want.Float()),
+		rowsWord(q.LayerRows), p.LayerRows, c.voice().Figure(engine.RowGauge, r.Float()))
+}
+
+// afterEdge gives the rib's own factors from the free edge and keeps them: they
+// change no count, only what the next edge is reckoned to measure.
+func (c *turn) afterEdge(p engine.Plan, edge, full *engine.Num, next *State) string {
+	var band engine.Num
+	if p.In.Garment == engine.Cardigan {
+		band = p.In.Num(engine.FrontBand)
+	}
+	relaxed := p.RelaxedCircumference
+	var parts []string
+	if edge != nil {
+		relaxed = *edge
+		text, _ := c.beside("Free edge at rest", p.RelaxedCircumference, *edge)
+		parts = append(parts, text)
+	}
+	stretched := relaxed
+	if full != nil {
+		stretched = *full
+		text, _ := c.beside("Free edge stretched", p.StretchedCircumference, *full)
+		parts = append(parts, text)
+	}
+	draw, stretch, ok := engine.RibFactors(p.FoldWidth, relaxed.Sub(band), stretched.Sub(band))
+	if !ok || p.In.Rib.IsPlain() {
+		return strings.Join(parts, " ")
+	}
+	if edge != nil && c.judge(engine.RibDraw, draw) != impossible {
+		next.Said = next.Said.With(engine.RibDraw, draw)
+		c.change(engine.RibDraw, next.Said)
+		parts = append(parts, fmt.Sprintf("Your %s rib relaxes to **%s** of its plain width; that is now the plan's own figure.", p.In.Rib, answer.Trim(draw.Float(), 2)))
+	}
+	if full != nil && c.judge(engine.RibStretch, stretch) != impossible {
+		next.Said = next.Said.With(engine.RibStretch, stretch)
+		c.change(engine.RibStretch, next.Said)
+		parts = append(parts, fmt.Sprintf("It stretches **%s times**; kept too.", answer.Trim(stretch.Float(), 2)))
+	}
+	return strings.Join(parts, " ")
 }

@@ -236,11 +236,10 @@ func (c *turn) onRevise() (State, Reply) {
 	if line == "" {
 		return c.onUnclear(listen.Problem{Code: "nothing-to-revise"})
 	}
-	said, turn := c.said, c.s.Turn
+	turn := c.s.Turn
 	c.s = *c.s.before
 	c.s.Turn = turn
 	c.m = c.lex.Read(line, c.context())
-	c.said = said
 	if c.m.Kind != listen.Values {
 		return c.onUnclear(c.m.Problem)
 	}

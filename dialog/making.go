@@ -42,10 +42,9 @@ func (c *turn) setOut(p engine.Plan) (State, Reply) {
 func (c *turn) move(w where) (State, Reply) {
 	switch c.m.Move.What {
 	case "next":
-		if id := finishedStep(c.said); id != "" {
-			return c.finish(w, id)
-		}
 		return c.forward(w)
+	case "finished":
+		return c.finish(w, c.m.Move.Step)
 	case "back":
 		return c.backward(w)
 	case "skip":
@@ -59,6 +58,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.jump(w)
 	case "row", "done":
 		return c.rows(w)
+	case "ripped":
+		return c.rowsOut(w)
 	case "latched":
 		return c.upTo(w)
 	case "way":
@@ -152,10 +153,7 @@ func (c *turn) jump(w where) (State, Reply) {
 
 // chooseWay takes the side from which the columns are worked.
 func (c *turn) chooseWay(w where) (State, Reply) {
-	way := wayOf(c.said)
-	if way == "" {
-		return c.onUnclear(listen.Problem{Code: "not-understood"})
-	}
+	way := c.m.Move.Way
 	if w.card().Fields["needles"] == "latch" && w.m.Done > 0 && way != cmp.Or(w.m.Way, fromLeft) {
 		return c.unsure(fmt.Sprintf("%s done from the other side: finish as you began, or say *start from the latching* first.",
 			answer.Count(w.m.Done, "column is", "columns are")))

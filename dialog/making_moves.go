@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -21,7 +22,7 @@ func (c *turn) rows(w where) (State, Reply) {
 		return c.forward(w)
 	case mv.What == "done":
 		n = w.m.Row + mv.Count
-	case !rowIsDone(c.said):
+	case !mv.Done:
 		n--
 	}
 	switch {
@@ -36,19 +37,14 @@ func (c *turn) rows(w where) (State, Reply) {
 	return c.moved(w.atRow(n), c.dialCheck(w, n))
 }
 
-// rowIsDone tells "row 7 finished" and a counter, which shows the rows behind
-// it, from "on row 7", which is being knitted.
-func rowIsDone(said string) bool {
-	for _, word := range strings.FieldsFunc(strings.ToLower(said), notLetter) {
-		switch word {
-		case "done", "finished", "knitted", "knit", "completed", "complete", "counter", "finish", "through":
-			return true
-		}
+// rowsOut takes rows told as taken out again.
+func (c *turn) rowsOut(w where) (State, Reply) {
+	n := w.m.Row - c.m.Move.Count
+	if n < 0 {
+		return c.unsure(fmt.Sprintf("That is more than the %s the count here stands at. Say the row that comes next: *I'm on row 5*.", rowsWord(w.m.Row)))
 	}
-	return false
+	return c.moved(w.atRow(n), "")
 }
-
-func notLetter(r rune) bool { return (r < 'a' || r > 'z') && r != '\'' }
 
 // dialCheck names the changes that fell into rows told in one go, so that one
 // that was missed is noticed.
@@ -132,77 +128,14 @@ func (w where) doneUpTo(col int) int {
 	return done
 }
 
-// stepAlong is the step along the needles that the line speaks of, by its
-// verb, or the one she is at, or the next one; -1 where there is none.
+// stepAlong is the step along the needles that the line speaks of, or the one
+// she is at, or the next one; -1 where there is none.
 func (c *turn) stepAlong(w where) int {
-	s := strings.ToLower(c.said)
-	has := func(words ...string) bool {
-		for _, x := range words {
-			if strings.Contains(s, x) {
-				return true
-			}
-		}
-		return false
-	}
-	kind := ""
-	switch {
-	case has("sew", "stitched", "cast", "bind", "bound"):
-		kind = "sew"
-	case has("latch", "drop", "column", "ladder", "rib"):
-		kind = "latch"
-	case has("rehung", "rehang", "hang again"):
-		kind = "rehang"
-	case has("hem", "bump"):
-		kind = "hem"
-	case has("hung", "hang"):
-		kind = "hem"
-		if first, _ := w.rowSteps(); w.at < first {
-			kind = "rehang"
-		}
-	}
+	kinds := strings.Fields(c.m.Move.Along)
 	for i, card := range w.order {
-		if k := card.Fields["needles"]; k != "" && (k == kind || kind == "" && i >= w.at) {
+		if k := card.Fields["needles"]; k != "" && (slices.Contains(kinds, k) || len(kinds) == 0 && i >= w.at) {
 			return i
 		}
 	}
 	return -1
-}
-
-// finishedStep is the step that the line says is done, by name ("the hem is
-// hung", "all latched"); "" where it names none.
-func finishedStep(said string) string {
-	words := strings.FieldsFunc(strings.ToLower(said), notLetter)
-	has := func(any ...string) bool {
-		for _, w := range words {
-			for _, a := range any {
-				if w == a {
-					return true
-				}
-			}
-		}
-		return false
-	}
-	if strings.HasSuffix(strings.TrimSpace(said), "?") || has("what", "how", "next") ||
-		!has("done", "finished", "complete", "hung", "latched", "sewn", "rehung", "knitted") {
-		return ""
-	}
-	switch {
-	case has("rehung", "rehanging"):
-		return "hang-again"
-	case has("hem", "bumps"):
-		return "hem"
-	case has("sewn", "sewing", "backstitch"):
-		return "sew-off"
-	case has("latched", "latching", "columns", "rib"):
-		return "latch-columns"
-	case has("closing"):
-		return "close"
-	case has("fold"):
-		return "fold"
-	case has("outer"):
-		return "outer-rows"
-	case has("inner"):
-		return "inner-rows"
-	}
-	return ""
 }

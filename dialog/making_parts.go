@@ -2,7 +2,6 @@ package dialog
 
 import (
 	"sort"
-	"strings"
 
 	"foldrow/dialog/answer"
 )
@@ -20,21 +19,6 @@ const (
 	fromRight  = "right"
 	fromCentre = "centre"
 )
-
-// wayOf reads from which side she wants to work, "" where the line does not
-// say.
-func wayOf(said string) string {
-	s := strings.ToLower(said)
-	switch {
-	case strings.Contains(s, "cent") || strings.Contains(s, "middle"):
-		return fromCentre
-	case strings.Contains(s, "right to left") || strings.Contains(s, "from the right") || strings.Contains(s, "right edge") || strings.Contains(s, "right end"):
-		return fromRight
-	case strings.Contains(s, "left"):
-		return fromLeft
-	}
-	return ""
-}
 
 // rank is the place of column col in the working order, among n columns. From
 // the centre the right half is worked first, outward, then the left half.

@@ -20,6 +20,19 @@ type where struct {
 // in rows or in needles of the working order.
 type span struct{ from, to int }
 
+// atMachine is where she stands; false away from the machine, and where no
+// whole plan is there to knit.
+func (c *turn) atMachine() (where, bool) {
+	if !c.s.Making.On {
+		return where{}, false
+	}
+	p := c.kept()
+	if p.BandStitches == 0 || p.LayerRows == 0 {
+		return where{}, false
+	}
+	return c.standing(p), true
+}
+
 func (c *turn) standing(p engine.Plan) where { return c.standingAt(p, c.s.Making) }
 
 // standingAt is the place that m means in plan p. Where the plan has changed

@@ -127,10 +127,16 @@ type turn struct {
 func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said: said} }
 
 func (c *turn) context() listen.Context {
-	return listen.Context{
+	ctx := listen.Context{
 		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On,
-		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount,
+		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount, Apart: c.s.Apart,
 	}
+	if w, ok := c.atMachine(); ok {
+		_, last := w.rowSteps()
+		ctx.Step, ctx.Knitted = w.card().ID, w.at > last
+		ctx.Off = w.m.Over || w.at > w.index("sew-off")
+	}
+	return ctx
 }
 
 func (c *turn) voice() answer.Voice {

@@ -56,10 +56,10 @@ func firstParagraph(s string) string {
 // tableFor is the published table that goes with a question about heads or
 // necks, where the line says whose.
 func (c *turn) tableFor(k engine.Key) string {
-	w, ok := wearer(c.said)
-	if !ok {
+	if !c.m.Worn {
 		return ""
 	}
+	w, ok := c.m.Wearer, false
 	var g rules.Spread
 	what := "neck"
 	switch k {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
 
@@ -12,44 +13,64 @@ import (
 // that the two layers match. sign is -1 for looser, +1 for tighter, where the
 // line gives no dial.
 func (c *turn) dialNumbers(p engine.Plan, sign int) string {
-	s := slipSaid(c.said)
+	s := c.m.Slip
 	rows := p.Tension()
 	delta, known := c.slipClicks(p, s, sign)
-	if s.rows == 0 || !known {
+	if s.Rows == 0 || !known {
 		return c.dialPerRow(p, sign)
 	}
-	first := s.at
-	if first == 0 && c.s.Making.On && c.s.Making.Row >= s.rows {
-		first = c.s.Making.Row - s.rows + 1
+	first := s.First
+	if first == 0 && c.s.Making.On && c.s.Making.Row >= s.Rows {
+		first = c.s.Making.Row - s.Rows + 1
 	}
 	if first == 0 {
 		first = 1
 	}
-	if first+s.rows-1 > len(rows) {
+	if first+s.Rows-1 > len(rows) {
 		return fmt.Sprintf("The band has rows 1 to %d; say which of them it concerns.", len(rows))
 	}
 	actual := make([]int, len(rows))
 	for i, r := range rows {
 		actual[i] = r.Clicks
-		if i+1 >= first && i+1 < first+s.rows {
+		if i+1 >= first && i+1 < first+s.Rows {
 			actual[i] = delta(r.Clicks)
 		}
 	}
-	return c.layersText(p, actual, first, s.rows)
+	return c.layersText(p, actual, first, s.Rows)
+}
+
+// slipCard is the trouble of rows said with their dial: too loose or too
+// tight.
+func (c *turn) slipCard() string {
+	s, p := c.m.Slip, c.kept()
+	meant := s.Meant
+	if !s.HasMeant {
+		at := s.First
+		if at == 0 {
+			at = c.s.Making.Row
+		}
+		if rows := p.Tension(); at > 0 && at <= len(rows) && p.In.Has(engine.MainTension) {
+			meant = p.In.Num(engine.MainTension).Sub(engine.Frac(int64(rows[at-1].Clicks), int64(max(1, p.In.Int(engine.ClicksPerNumber)))))
+		}
+	}
+	if s.Used.Less(meant) {
+		return "wrong-dial-tight"
+	}
+	return "wrong-dial-loose"
 }
 
 // slipClicks is, for the clicks a row was to have, those it was knitted with.
-func (c *turn) slipClicks(p engine.Plan, s slip, sign int) (func(int) int, bool) {
+func (c *turn) slipClicks(p engine.Plan, s listen.Slip, sign int) (func(int) int, bool) {
 	per := p.In.Num(engine.ClicksPerNumber)
 	switch {
-	case s.hasUsed && p.In.Has(engine.MainTension):
-		k := p.In.Num(engine.MainTension).Sub(s.used).Mul(per).Round()
+	case s.HasUsed && p.In.Has(engine.MainTension):
+		k := p.In.Num(engine.MainTension).Sub(s.Used).Mul(per).Round()
 		return func(int) int { return k }, true
-	case s.hasUsed && s.hasMeant:
-		d := s.meant.Sub(s.used).Mul(per).Round()
+	case s.HasUsed && s.HasMeant:
+		d := s.Meant.Sub(s.Used).Mul(per).Round()
 		return func(k int) int { return k + d }, true
-	case s.hasOff:
-		d := sign * s.off.Mul(per).Add(s.clicks).Round()
+	case s.HasOff:
+		d := sign * s.Off.Mul(per).Add(s.Clicks).Round()
 		return func(k int) int { return k + d }, true
 	}
 	return nil, false

@@ -87,7 +87,7 @@ func (c *turn) rowNumbers(p engine.Plan) string {
 func (c *turn) stitchNumbers(p engine.Plan) string {
 	v := c.voice()
 	list := []int{p.BandStitches - 1, p.BandStitches, p.BandStitches + 1}
-	if n, ok := countSaid(c.said); ok && n > 5 && n != p.BandStitches && n < 2*p.BandStitches {
+	if n := c.m.Slip.Count; n > 5 && n != p.BandStitches && n < 2*p.BandStitches {
 		list = append(list, n)
 	}
 	text := ""
@@ -115,8 +115,8 @@ func (c *turn) stitchNumbers(p engine.Plan) string {
 
 // recountNumbers is the map for the count that was really there.
 func (c *turn) recountNumbers(p engine.Plan, sign int) string {
-	n, ok := countSaid(c.said)
-	if !ok || n > 60 || !p.In.Has(engine.YokeStitches) {
+	n := c.m.Slip.Count
+	if n == 0 || n > 60 || !p.In.Has(engine.YokeStitches) {
 		return ""
 	}
 	yoke := p.In.Int(engine.YokeStitches) + sign*n
@@ -130,7 +130,7 @@ func (c *turn) recountNumbers(p engine.Plan, sign int) string {
 
 // pairNumbers is the pairs of the map next to the needle that was named.
 func (c *turn) pairNumbers(p engine.Plan) string {
-	col, name, ok := needleSaid(c.said, p)
+	col, name, ok := c.needleSaid(p)
 	two := answer.Doubled(p)
 	if !ok || len(two) == 0 {
 		return ""
@@ -177,7 +177,7 @@ func (c *turn) leanNumbers(p engine.Plan) string {
 // needleNumbers is what the named needle is in this plan: a column of the rib
 // is mended toward you, a plain one from behind.
 func (c *turn) needleNumbers(p engine.Plan) string {
-	col, name, ok := needleSaid(c.said, p)
+	col, name, ok := c.needleSaid(p)
 	if !ok {
 		return ""
 	}
@@ -189,6 +189,13 @@ func (c *turn) needleNumbers(p engine.Plan) string {
 		text += " A bump of the hem hangs on it."
 	}
 	return text
+}
+
+// needleSaid is the needle that the line names, in its column of the band.
+func (c *turn) needleSaid(p engine.Plan) (col int, name string, ok bool) {
+	name = c.m.Slip.Needle
+	col, ok = engine.NeedleColumn(name, p.BandStitches)
+	return col, name, ok
 }
 
 func has(list []int, x int) bool {

@@ -4,7 +4,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"foldrow/dialog"
@@ -88,28 +87,6 @@ func TestTroubleNumbers(t *testing.T) {
 			require.Equal(t, s.Making, after.Making)
 		})
 	}
-}
-
-// The two halves of a card's question speak of this trouble and of the other,
-// and are told apart by their own words.
-func TestQuestionsApart(t *testing.T) {
-	book, err := rules.Load()
-	require.NoError(t, err)
-	pairs := 0
-	for _, card := range book.Cards("troubles") {
-		id := card.Fields["apart"]
-		if id == "" {
-			continue
-		}
-		pairs++
-		other, ok := book.Card("troubles", id)
-		require.True(t, ok, card.ID)
-		this, that, ok := strings.Cut(card.Section("apart"), ", or ")
-		require.True(t, ok, "%s: %s", card.ID, card.Section("apart"))
-		assert.Equal(t, card.ID, dialog.TellApart(this, card, other), "%s: %s", card.ID, this)
-		assert.Equal(t, other.ID, dialog.TellApart(that, card, other), "%s: %s", card.ID, that)
-	}
-	require.GreaterOrEqual(t, pairs, 20)
 }
 
 // The line after such a question answers it, or closes it.

@@ -12,7 +12,7 @@ import (
 func (c *turn) sewingNumbers(p engine.Plan) string {
 	n := p.BandStitches
 	v := c.voice()
-	col, name, ok := needleSaid(c.said, p)
+	col, name, ok := c.needleSaid(p)
 	if !ok && c.s.Making.Column != "" {
 		name = c.s.Making.Column
 		col, ok = engine.NeedleColumn(name, n)

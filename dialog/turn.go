@@ -14,16 +14,7 @@ func (c *turn) run() (State, Reply) {
 		c.s.Misses = 0
 	}
 	c.s.Amount = listen.Ask{} // asked of this line only
-	if s, r, ok := c.answerApart(); ok {
-		return s, r
-	}
-	if s, r, ok := c.heardAfter(); ok {
-		return s, r
-	}
-	c.heardMaking()
-	if c.heardSlip() {
-		c.m = listen.Meaning{Kind: listen.Trouble, Card: c.slipCard(), Topic: "sure"}
-	}
+	c.s.Apart = [2]string{}   // and so is which of two troubles it is
 	switch c.m.Kind {
 	case listen.Nothing:
 		return c.onNothing()
@@ -53,6 +44,8 @@ func (c *turn) run() (State, Reply) {
 		return c.onTrouble()
 	case listen.Step:
 		return c.onStep()
+	case listen.After:
+		return c.onAfter()
 	case listen.Show:
 		return c.onShow()
 	case listen.Undo:

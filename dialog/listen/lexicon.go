@@ -31,6 +31,11 @@ type Lexicon struct {
 	spell func() *speller
 	slips map[string]string // slips of the finger that make another word
 	spans map[engine.Key]rules.KeyCard
+	// senses are words by what they tell beside others, stepCards the steps in
+	// the order of work.
+	senses    map[string]map[string]bool
+	stepCards []stepCard
+	book      *rules.Book
 }
 
 // cue is one phrasing of something a line can do.
@@ -60,6 +65,7 @@ type name struct {
 // phrasing that does not compile.
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
+		book: book, senses: map[string]map[string]bool{},
 		names: make(map[string][]name, 1024), byFirst: make(map[string][]int, 512),
 		known: make(map[string]bool, 4096), craft: make(map[string]bool, 2048), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: make(map[string]bool, 4096),
 	}
@@ -97,6 +103,9 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	}
 	for _, c := range book.Cards("words") {
 		x.addWords(c)
+	}
+	for _, c := range book.Cards("steps") {
+		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], x.learnAll(c.List("named"))})
 	}
 	shelves.Wait()
 	for st := range x.names {
@@ -241,6 +250,11 @@ func (x *Lexicon) addWords(c rules.Card) {
 			x.whole[w] = true
 			x.words = append(x.words, w)
 		}
+	case "sense":
+		x.senses[c.ID] = map[string]bool{}
+		for _, st := range x.learnAll(c.List("words")) {
+			x.senses[c.ID][st] = true
+		}
 	case "slips":
 		for _, w := range c.List("words") {
 			from, to, _ := strings.Cut(w, "=")
@@ -252,6 +266,19 @@ func (x *Lexicon) addWords(c rules.Card) {
 			x.whole[w] = true
 		}
 	}
+}
+
+// learnAll makes the words known and gives their stems.
+func (x *Lexicon) learnAll(words []string) []string {
+	var out []string
+	for _, w := range words {
+		for _, st := range stemsOf(w) {
+			x.know(st)
+			out = append(out, st)
+		}
+		x.whole[w] = true
+	}
+	return out
 }
 
 // mark finds what the words of the line name, longest first, and never two

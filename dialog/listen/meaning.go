@@ -3,6 +3,7 @@ package listen
 import (
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // Kind says what a line does.
@@ -32,6 +33,7 @@ const (
 	Skip      Kind = "skip" // leave the open question for now
 	Unclear   Kind = "unclear"
 	Parts     Kind = "parts" // the yoke, colour rows, front bands and buttonholes around the neckband
+	After     Kind = "after" // what the finished band measures
 	Outside   Kind = "outside"
 	Chat      Kind = "chat"  // a greeting, thanks, a nod
 	Vague     Kind = "vague" // more or less of something, without how much
@@ -63,12 +65,15 @@ type Set struct {
 
 // Move is where the knitter wants to go, or says she is, in the making.
 type Move struct {
-	What   string // next back where repeat skip start done row latched goto
+	What   string // next finished back where repeat skip start done row ripped latched way goto spoils
 	Count  int    // rows done
 	Row    int    // the row she is on
 	Needle string // the needle she has come to
 	Step   string // the step's id
 	Fine   bool   // no count was said
+	Done   bool   // row: it is knitted, not being knitted
+	Along  string // latched: the steps along the needles it may be ("latch", "hem rehang")
+	Way    string // way: the side from which the columns are worked
 }
 
 // Problem says why a line has no meaning, with the parts of the sentence.
@@ -107,8 +112,12 @@ type Meaning struct {
 	Fixes   []Fix    //
 	Notes   []string // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
-	Parts   Part // of kind Parts
-	Vague   Ask  // of kind Vague
+	Parts   Part     // of kind Parts
+	Vague   Ask      // of kind Vague
+	Slip    Slip     // of kind Trouble
+	After   Finished // of kind After
+	Wearer  rules.Wearer
+	Worn    bool // Wearer is said
 }
 
 // Ask is a change wished without an amount ("a bit deeper"), which is asked
@@ -128,5 +137,9 @@ type Context struct {
 	// Confirm: a doubtful value was just asked about, so yes and no are answers.
 	Confirm bool
 	// Amount: it was just asked by how much something should change.
-	Amount Ask
+	Amount  Ask
+	Step    string    // id of the step she is at, "" away from the machine
+	Knitted bool      // all rows of the band are knitted
+	Off     bool      // the band is sewn off
+	Apart   [2]string // ids of the two troubles being told apart, "" where none are
 }

@@ -8,7 +8,7 @@ func (r *reading) measure() (Meaning, bool) {
 	open := r.ctx.Open != "" && r.ctx.Open != "keep"
 	keys := r.inputs()
 	if !ok && r.asks() && len(r.b.sets) == 0 && r.asksMeasure(open, keys) {
-		return Meaning{Kind: Measure, Topic: r.measureTopic(keys), Keys: keys}, true
+		return r.measureMeaning(r.measureTopic(keys), keys), true
 	}
 	if !ok {
 		return Meaning{}, false
@@ -33,7 +33,13 @@ func (r *reading) measure() (Meaning, bool) {
 	if c.topic == "dont-know" && r.troubleSure() {
 		return Meaning{}, false
 	}
-	return Meaning{Kind: Measure, Topic: c.topic, Keys: keys}, true
+	return r.measureMeaning(c.topic, keys), true
+}
+
+func (r *reading) measureMeaning(topic string, keys []engine.Key) Meaning {
+	m := Meaning{Kind: Measure, Topic: topic, Keys: keys}
+	m.Wearer, m.Worn = wearerOf(r.l.text)
+	return m
 }
 
 // byQuantity is the thing that "what one click does" and "the yarn of one

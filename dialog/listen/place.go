@@ -129,7 +129,10 @@ func (r *reading) step() (Meaning, bool) {
 }
 
 func (r *reading) stepMeaning(c cueHit) Meaning {
-	m := Meaning{Kind: Step, Move: Move{What: c.topic}}
+	m := Meaning{Kind: Step, Move: Move{What: c.topic, Done: r.cue(toldDone), Along: r.along()}}
+	if id := r.finished(); id != "" && c.topic == "next" {
+		m.Move.What, m.Move.Step = "finished", id
+	}
 	for _, t := range r.l.tokens {
 		if t.needle != "" {
 			m.Move.Needle = t.needle

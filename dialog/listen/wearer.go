@@ -1,4 +1,4 @@
-package dialog
+package listen
 
 import (
 	"strings"
@@ -7,9 +7,9 @@ import (
 	"foldrow/rules"
 )
 
-// wearer reads whose body a question is about: "a 4 year old", "a baby of 6
+// wearerOf reads whose body a question is about: "a 4 year old", "a baby of 6
 // months", "a man". false where nobody is named.
-func wearer(line string) (rules.Wearer, bool) {
+func wearerOf(line string) (rules.Wearer, bool) {
 	words := strings.FieldsFunc(strings.ToLower(line), func(r rune) bool {
 		return r != '.' && (r < '0' || r > '9') && (r < 'a' || r > 'z')
 	})

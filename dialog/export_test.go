@@ -1,4 +1,0 @@
-package dialog
-
-// TellApart is tellApart, for the tests outside.
-var TellApart = tellApart
