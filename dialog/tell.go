@@ -20,7 +20,7 @@ func (c *turn) onMeasure() (State, Reply) {
 	var text string
 	switch c.m.Topic {
 	case "usual":
-		text = card.UsualText + c.tableFor(k)
+		text = c.judged() + card.UsualText + c.tableFor(k)
 	case "why-asked":
 		text = card.Why
 	case "dont-know":
@@ -30,6 +30,24 @@ func (c *turn) onMeasure() (State, Reply) {
 	}
 	c.s.Topic = k
 	return c.s, c.reply("measure", answer.Voice.Fill(c.voice(), text, c.plan()))
+}
+
+// judged says whether the values that a question brought will do; they are
+// not set.
+func (c *turn) judged() string {
+	text := ""
+	for _, s := range c.m.Sets {
+		card, ok := c.book.Key(s.Key)
+		if !ok || !card.HasSpan || s.Relative {
+			continue
+		}
+		word := map[verdict]string{usual: "is usual for", unusual: "is possible but unusual for", impossible: "cannot be"}[c.judge(s.Key, s.Value)]
+		text += fmt.Sprintf("%s %s the %s: mostly %s. ", c.exact(s.Key, s.Value, s.Unit), word, card.Label, c.span(s.Key, card.Usual))
+	}
+	if text == "" {
+		return ""
+	}
+	return text + "Nothing is set by the question; say the value alone to take it.\n\n"
 }
 
 // measured is the thing measuring help is wanted for: what the line names, or

@@ -108,6 +108,9 @@ func (c *turn) spanText(p listen.Problem) string {
 	}
 	text := fmt.Sprintf("I read %s for the %s. It can be %s; mostly it is %s.",
 		c.exact(p.Key, p.Low, p.Unit), card.Label, c.span(p.Key, card.Possible), c.span(p.Key, card.Usual))
+	if double := p.Low.Add(p.Low); p.Key == engine.Neck && p.Low.Less(card.Possible[0]) && !double.Less(card.Usual[0]) && !card.Usual[1].Less(double) {
+		text += fmt.Sprintf(" If that was measured flat, from side to side, it is twice as much all round: *neck %s*.", c.exact(p.Key, double, p.Unit))
+	}
 	return text + " " + fmt.Sprintf("For example: *%s*.", c.exampleFor(p.Key))
 }
 
@@ -140,10 +143,37 @@ func (c *turn) lost() string {
 		}
 		return fmt.Sprintf("I heard the %s, but not what about it. Ask *why the %s*, or say *plan*.", label, label)
 	}
+	if s := c.elsewhere(); s != "" {
+		return s
+	}
 	if c.m.HasFig {
 		return fmt.Sprintf("I read the number %s, but not what it is for. For example: *%s*.", trimNum(c.m.Figure), c.example())
 	}
 	return "I did not understand that; nothing has changed. " + c.tryThis()
+}
+
+// elsewhere names the one thing, other than the open question, that a lone
+// length could be meant for.
+func (c *turn) elsewhere() string {
+	q := c.open(c.s)
+	if !c.m.HasFig || q == "" || q == "keep" || c.m.FigUnit != "cm" && c.m.FigUnit != "in" {
+		return ""
+	}
+	cm := c.m.Figure
+	if c.m.FigUnit == "in" {
+		cm = cm.Mul(engine.Frac(254, 100))
+	}
+	var fits []engine.Key
+	for _, k := range []engine.Key{engine.Neck, engine.Depth} {
+		if c.judge(k, cm) == usual && !c.s.Said.Has(k) && string(k) != q {
+			fits = append(fits, k)
+		}
+	}
+	if len(fits) != 1 {
+		return ""
+	}
+	said := c.exact(fits[0], cm, c.m.FigUnit)
+	return fmt.Sprintf("I read %s, which the open question cannot take. If it is the %s, say *%s %s*.", said, c.voice().Label(fits[0]), fits[0], said)
 }
 
 // forms lists what the open question takes.

@@ -30,6 +30,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.choices()
 	b.texts()
 	b.ribWords()
+	b.swatchTold()
 	b.rates()
 	b.named()
 	b.others()

@@ -12,6 +12,9 @@ func (b *binder) choices() {
 		spelt := b.l.tokens[m.from].q == nil
 		switch {
 		case m.rib.IsSet():
+			if spelt && m.rib.IsPlain() && b.ctx.Open != "rib" && b.l.has("which", "strand", "fairisl", "fair") {
+				continue // "the band is plain, which one do I measure" tells of the fabric
+			}
 			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
 				continue
 			}

@@ -13,10 +13,27 @@ func (r *reading) values() (Meaning, bool) {
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
 		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
 	}
+	if r.asks() && r.l.begin < len(r.l.tokens) && judges(r.l.tokens[r.l.begin].text) && r.l.words() > 2 && r.b.problem.Code == "" {
+		m := r.setsMeaning(Measure) // "is 28 and 40 normal" asks, and sets nothing
+		m.Topic = "usual"
+		for _, s := range m.Sets {
+			m.Keys = append(m.Keys, s.Key)
+		}
+		return m, true
+	}
 	if r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true
+}
+
+// judges: the word begins a question whether a value will do.
+func judges(w string) bool {
+	switch w {
+	case "is", "are", "would", "will", "does", "do", "should":
+		return true
+	}
+	return false
 }
 
 // oddRow: "row four or five" names a place twice and sets nothing.
