@@ -23,7 +23,9 @@ func (c *turn) onBackwards() (State, Reply) {
 	stitches := 0
 	for _, s := range c.m.Sets {
 		if s.Key == engine.BandStitches {
-			stitches = s.Value.Floor()
+			if stitches = s.Value.Floor(); stitches <= 0 {
+				return c.onUnclear(listen.Problem{Code: "span", Key: s.Key, Low: s.Value})
+			}
 			continue
 		}
 		plain = append(plain, s)
@@ -53,12 +55,18 @@ func (c *turn) fromStitches(in engine.Inputs, n int) (State, Reply, bool) {
 		if !ok {
 			return c.s, Reply{}, false
 		}
+		if c.judge(engine.StitchGauge, g) == impossible {
+			note += " " + c.beyond(engine.StitchGauge)
+		}
 		c.answer(engine.StitchGauge, round4(g.Float()))
 		return c.s, c.reply("backwards", fmt.Sprintf("%d stitches make your neck at **%s**.%s", n, c.voice().Figure(engine.StitchGauge, g.Float()), note)), true
 	}
 	neck, ok := engine.NeckOf(full, n)
 	if !ok {
 		return c.s, Reply{}, false
+	}
+	if c.judge(engine.Neck, neck) == impossible {
+		note += " " + c.beyond(engine.Neck)
 	}
 	c.answer(engine.NeckResult, round4(neck.Float()))
 	if say, ok := c.neckThatGives(full, neck, n); ok && closes && n != c.plan().BandStitches && c.open(c.s) == "" {
@@ -82,6 +90,12 @@ func (c *turn) easy(length, cm, in engine.Num) engine.Num {
 		step = in.Mul(engine.Frac(254, 100))
 	}
 	return engine.Int(int64(length.Div(step).Round())).Mul(step)
+}
+
+// beyond says that a value which came out of a question could not be planned.
+func (c *turn) beyond(k engine.Key) string {
+	card, _ := c.book.Key(k)
+	return fmt.Sprintf("No plan goes so far: the %s can be %s.", card.Label, c.span(k, card.Possible))
 }
 
 // forValues answers the asked keys from a plan with the values put in.

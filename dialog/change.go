@@ -197,6 +197,9 @@ func (c *turn) exact(k engine.Key, v engine.Num, unit quantity.Unit) string {
 func (c *turn) span(k engine.Key, s [2]engine.Num) string {
 	v := c.voice()
 	low, high := v.Figure(k, s[0].Float()), v.Figure(k, s[1].Float())
+	if card, _ := c.book.Key(k); card.Unit == "g" {
+		low = trimNum(s[0]) + " g" // half a gram is the least, not none
+	}
 	a, b := strings.Fields(low), strings.Fields(high)
 	for len(a) > 1 && len(b) > 1 && a[len(a)-1] == b[len(b)-1] {
 		a, b = a[:len(a)-1], b[:len(b)-1]

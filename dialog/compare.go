@@ -95,6 +95,9 @@ func (c *turn) onShake() (State, Reply) {
 	if c.m.HasFig && c.m.Figure.Sign() > 0 {
 		delta = c.shakeDelta(k)
 	}
+	if v := p.In.Num(k).Sub(delta); p.In.Has(k) && c.judge(k, v) == impossible {
+		return c.onUnclear(listen.Problem{Code: "span", Key: k, Low: v})
+	}
 	down, up := c.shaken(p, k, delta)
 	for _, r := range []engine.Key{engine.NeckResult, engine.DepthResult} {
 		a, _ := down.Float(r)

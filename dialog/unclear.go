@@ -53,7 +53,7 @@ func (c *turn) problemText(p listen.Problem) string {
 	case "too-long":
 		return "That number has more digits than any neck. " + c.tryThis()
 	case "negative":
-		return fmt.Sprintf("I read a number below nothing for the %s. %s", label, c.tryThis())
+		return fmt.Sprintf("I read a number below nothing for the %s. %s", label, c.tryFor(p.Key))
 	case "not-whole":
 		return fmt.Sprintf("I read %s, but only a whole number will do for the %s.", low, label)
 	case "uneven-rows":
@@ -66,6 +66,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I took that as a story and set nothing. To set the %s, say it outright. %s", label, c.tryFor(p.Key))
 	case "limit":
 		return fmt.Sprintf("I heard a limit for the %s, not a value; nothing is changed. Say the value. %s", label, c.tryFor(p.Key))
+	case "unit":
+		return fmt.Sprintf("I read %s for the %s, which does not go together; nothing is changed. %s", literal(p.Read), label, c.tryFor(p.Key))
 	case "rib":
 		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
 	case "long":
@@ -104,7 +106,7 @@ func unitWord(p listen.Problem) string {
 func (c *turn) spanText(p listen.Problem) string {
 	card, _ := c.book.Key(p.Key)
 	if !card.HasSpan {
-		return fmt.Sprintf("I read %s for the %s, which cannot be. %s", trimNum(p.Low), card.Label, c.tryThis())
+		return fmt.Sprintf("I read %s for the %s, which cannot be. %s", trimNum(p.Low), c.voice().Label(p.Key), c.tryThis())
 	}
 	text := fmt.Sprintf("I read %s for the %s. It can be %s; mostly it is %s.",
 		c.exact(p.Key, p.Low, p.Unit), card.Label, c.span(p.Key, card.Possible), c.span(p.Key, card.Usual))

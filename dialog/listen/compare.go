@@ -36,7 +36,7 @@ func (r *reading) compare() (Meaning, bool) {
 	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus")) {
 		return Meaning{Kind: Compare, Choices: alts}, true
 	}
-	if ok && len(alts) == 0 && cue.weight >= 1 && len(r.b.sets) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
+	if ok && len(alts) == 0 && cue.weight >= 1 && len(dedupe(r.b.sets)) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{r.b.sets[0]}}}, true
 	}
 	if len(r.b.sets) == 0 && r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && r.l.has("stretchier", "stretchiest", "elastic", "springiest", "springier", "firmer", "firmest") && r.l.has("which", "what") {

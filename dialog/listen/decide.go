@@ -1,6 +1,9 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
 
 func (r *reading) keepOrDrop() (Meaning, bool) {
 	if len(r.b.sets) > 0 || r.asks() || len(r.inputs()) > 0 && r.l.words() > 2 {
@@ -40,7 +43,11 @@ func (r *reading) undo() (Meaning, bool) {
 	if c, ok := r.cues[Undo]; ok && !(c.from > 0 && r.l.tokens[c.from-1].text == "not") && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
 		m := Meaning{Kind: Undo, Count: 1}
 		for _, i := range r.l.quantities() {
-			if q := r.l.tokens[i].q; q.Unit == "" && q.Value.IsInt() && q.Value.Sign() > 0 {
+			q := r.l.tokens[i].q
+			if q.Problem != "" || q.Unit == "" && q.Value.Sign() <= 0 {
+				return r.unclear(), true // "undo 0" is no wish to undo one
+			}
+			if q.Unit == "" && q.Value.IsInt() {
 				m.Count = q.Value.Floor()
 			}
 		}
@@ -48,6 +55,18 @@ func (r *reading) undo() (Meaning, bool) {
 			m.Count = 2
 		}
 		return m, true
+	}
+	return Meaning{}, false
+}
+
+// noNumber: a question or an order about a figure that is none, such as one
+// over 0 or one of 400 digits.
+func (r *reading) noNumber() (Meaning, bool) {
+	for _, i := range r.l.quantities() {
+		switch r.l.tokens[i].q.Problem {
+		case quantity.DivisionByZero, quantity.TooLong:
+			return r.unclear(), true
+		}
 	}
 	return Meaning{}, false
 }

@@ -7,6 +7,10 @@ func (r *reading) guarded() (Meaning, bool) {
 	if len(r.b.sets) == 0 || r.asks() || r.cue(Why) {
 		return Meaning{}, false
 	}
+	if k, at, ok := r.misfit(); ok {
+		q := r.l.tokens[at].q
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "unit", Key: k, Read: r.l.text[q.Start:q.End]}}, true
+	}
 	code := ""
 	switch {
 	case r.negated():

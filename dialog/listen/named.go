@@ -33,6 +33,9 @@ func (b *binder) named() {
 		}
 		m := b.l.mentions[p.m]
 		if b.has(m.key) && !b.choosing() {
+			if p.cost == 0 && b.problem.Code == "" { // "neck 45 neck 50"
+				b.problem = Problem{Code: "two-values", Key: m.key, Low: b.l.tokens[p.q].q.Value}
+			}
 			continue
 		}
 		taken[p.m] = true

@@ -30,6 +30,9 @@ func (r *reading) projectNames(c cueHit) (string, string) {
 	second := -1
 	for i := c.from + 1; i < r.l.end; i++ {
 		t := r.l.tokens[i]
+		if t.start == r.l.tokens[i-1].start {
+			continue // the rest of a contraction: "I'd" is one word of a name
+		}
 		if i < c.to || len(words) == 0 {
 			switch t.text {
 			case "the", "my", "a", "new", "project", "notebook", "called", "named", "name", "it", "this", "that", "to", "as", "with", "on", "plan", "start", "begin", "for", "under", "one":

@@ -12,7 +12,7 @@ func (b *binder) notOurs() {
 			switch b.l.tokens[i+1].stem {
 			case "ball", "skein", "hank", "cone":
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
-			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "point", "mil":
+			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "point", "mil":
 				b.dropped[i] = true
 			}
 		}

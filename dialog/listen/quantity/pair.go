@@ -9,7 +9,7 @@ const maxRib = 12
 const gaugeLeast = 5
 
 // pairs joins what "x", "by" and "/" put together: ribs, pairs, the two
-// sides of a swatch, and "2 x 50 g". A chain of three is left alone.
+// sides of a swatch, and "2 x 50 g". A chain of three is none of these.
 func (s *scanner) pairs() {
 	out := s.items[:0:0]
 	for i := 0; i < len(s.items); i++ {
@@ -23,7 +23,7 @@ func (s *scanner) pairs() {
 			n++
 		}
 		if n > i+1 {
-			out = append(out, s.items[i:n+1]...)
+			out = append(out, s.chain(s.items[i:n+1])...)
 			i = n
 			continue
 		}
@@ -46,6 +46,20 @@ func (s *scanner) crossed(a, b item) bool {
 		return !s.at(a.from-1).is("x") && !s.at(b.to).is("x")
 	}
 	return s.at(a.to).is("x") || s.at(a.to).is("by")
+}
+
+// chain is three or more that "x", "by" or "/" put together. Of bare numbers,
+// "2x2x2", nobody can say which two are meant; with units they stay as they
+// are.
+func (s *scanner) chain(items []item) []item {
+	for _, it := range items {
+		if !it.bare() || s.at(it.to).is("/") {
+			return items
+		}
+	}
+	all := items[0]
+	all.to, all.Problem = items[len(items)-1].to, TwoNumbers
+	return []item{all}
 }
 
 // joined makes one item of a and b, where they are one.

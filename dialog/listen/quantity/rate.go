@@ -19,11 +19,13 @@ func (s *scanner) rates() {
 	s.share()
 }
 
-// over lets it be counted over v u.
+// over lets it be counted over v u. Over nothing it cannot be counted.
 func (it *item) over(v engine.Num, u Unit) {
-	if v.Sign() > 0 {
-		it.Over, it.OverUnit = v, u
+	if v.Sign() == 0 {
+		it.Problem = DivisionByZero
+		return
 	}
+	it.Over, it.OverUnit = v, u
 }
 
 // swatch reads "40 sts by 60 rows measure 14.2 cm by 15 cm" from item i: each

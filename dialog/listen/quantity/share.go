@@ -55,7 +55,7 @@ func (s *scanner) refuse() {
 		if it.doubt && short || it.gauge && it.Unit == None {
 			it.Problem = Grouping
 		}
-		if i+1 < len(s.items) && s.dangling(it, s.items[i+1]) {
+		if i+1 < len(s.items) && (s.dangling(it, s.items[i+1]) || s.glued(it, s.items[i+1])) {
 			b := s.items[i+1]
 			it.High, it.to, it.Problem = b.Value, b.to, TwoNumbers
 			i++
@@ -63,6 +63,28 @@ func (s *scanner) refuse() {
 		out = append(out, it)
 	}
 	s.items = out
+}
+
+// glued reports a bare number with another right behind it and no blank
+// between them, only marks that join nothing here: "45..5 cm", "40+5 cm".
+func (s *scanner) glued(a, b item) bool {
+	if !a.bare() || a.Words || b.Words || b.Problem != "" || s.at(b.from).gap {
+		return false
+	}
+	for i := a.to; i < b.from; i++ {
+		switch t := s.at(i); {
+		case t.kind != mark || t.gap || joins(t.text):
+			return false
+		case t.text == "+" && !isLength(b.Unit):
+			return false // a repeat with its edge: "12+1"
+		}
+	}
+	return b.from > a.to
+}
+
+// joins reports a mark that stands between two numbers of one line.
+func joins(mark string) bool {
+	return oneOf(mark, ",", ";", "/", "x", "-", ":", "(", ")", "[", "]", "=", "&", "~", "'", `"`, "quote", "|", ">", "<", "→")
 }
 
 // dangling reports a bare number right behind a length: "1 inch 5" could be

@@ -1,6 +1,10 @@
 package quantity
 
-import "foldrow/engine"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // notQuantity is the end of what stands at token i and only looks like a
 // quantity, or i: needle names (L55), stitches of a written pattern (K1 P1),
@@ -13,7 +17,7 @@ func (s *scanner) notQuantity(i int) int {
 	case digits:
 		return s.dated(i)
 	case mark:
-		if oneOf(t.text, "£", "$", "€") && s.at(i+1).kind == digits {
+		if oneOf(t.text, "£", "$", "€", "√") && s.at(i+1).kind == digits {
 			return i + 2
 		}
 	}
@@ -156,7 +160,7 @@ func (s *scanner) foreign(i int) int {
 		return j + 1
 	case t.isWord("a", "p") && s.at(i+1).is(".") && s.at(i+2).isWord("m"):
 		return i + 3
-	case !t.gap && (t.is("°") || t.is("£") || t.is("$") || t.is("€")):
+	case !t.gap && t.kind == mark && (oneOf(t.text, "°", "£", "$", "€") || raised(t.text)):
 		return i + 1
 	case t.gap || t.kind != word || t.isWord("in", "r", "ish", "odd", "rib"):
 		return i
@@ -170,6 +174,12 @@ func (s *scanner) foreign(i int) int {
 		return s.run(i)
 	}
 	return i
+}
+
+// raised reports small figures above the line, "45²": a power, or the mark of
+// a note.
+func raised(text string) bool {
+	return strings.Trim(text, "⁰¹²³⁴⁵⁶⁷⁸⁹") == "" && text != ""
 }
 
 // pronoun reports that "one" from token i to k stands for a thing, not for a
