@@ -65,11 +65,10 @@ func (c *turn) fromStitches(in engine.Inputs, n int) (State, Reply, bool) {
 	if !ok {
 		return c.s, Reply{}, false
 	}
+	c.answer(engine.NeckResult, round4(neck.Float()))
 	if c.judge(engine.Neck, neck) == impossible {
 		note += " " + c.beyond(engine.Neck)
-	}
-	c.answer(engine.NeckResult, round4(neck.Float()))
-	if say, ok := c.neckThatGives(full, neck, n); ok && closes && n != c.plan().BandStitches && c.open(c.s) == "" {
+	} else if say, ok := c.neckThatGives(full, neck, n); ok && closes && n != c.plan().BandStitches && c.open(c.s) == "" {
 		note += fmt.Sprintf(" Say *neck %s* to take them.", c.voice().Exact(say, c.voice().Unit))
 	}
 	return c.s, c.reply("backwards", fmt.Sprintf("%d stitches give a neck of **%s**.%s", n, c.voice().Both(neck.Float()), note)), true
