@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"strings"
 
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
@@ -19,15 +20,14 @@ func (c *turn) onCompare() (State, Reply) {
 	}
 	var sides []answer.Side
 	if len(choices) == 1 {
-		k := choices[0][0].Key
-		sides = append(sides, c.side(c.plan(), k))
+		sides = append(sides, c.side(c.plan(), choices[0]))
 	}
 	for _, sets := range choices {
 		a := c.apply(c.base(), sets)
 		if a.problem.Code != "" {
 			return c.onUnclear(a.problem)
 		}
-		sides = append(sides, c.side(engine.Solve(c.filled(a.in)), sets[0].Key))
+		sides = append(sides, c.side(engine.Solve(c.filled(a.in)), sets))
 	}
 	if len(sides) < 2 {
 		return c.s, c.reply("compare", "Compare what with what? For example: *compare 1x1 and 2x2*.")
@@ -38,11 +38,17 @@ func (c *turn) onCompare() (State, Reply) {
 	return c.s, c.reply("compare", c.voice().Compare(sides)+"\n\nNothing is changed; say the one you want to take it.")
 }
 
-func (c *turn) side(p engine.Plan, k engine.Key) answer.Side {
-	s := answer.Side{Name: c.voice().Value(p, k), Plan: p}
-	if k == engine.KeyRib {
-		s.Good = "good for " + c.book.RibFactors(p.In.Rib).GoodFor
+// side is one choice, named by all that it sets.
+func (c *turn) side(p engine.Plan, sets []listen.Set) answer.Side {
+	s := answer.Side{Plan: p}
+	var names []string
+	for _, set := range sets {
+		names = append(names, c.voice().Value(p, set.Key))
+		if set.Key == engine.KeyRib {
+			s.Good = "good for " + c.book.RibFactors(p.In.Rib).GoodFor
+		}
 	}
+	s.Name = strings.Join(names, ", ")
 	return s
 }
 

@@ -94,7 +94,7 @@ func onlyOthers(sets []Set, q *quantity.Quantity) []Set {
 // extreme: the deepest, longest, loosest... that something allows.
 func (r *reading) extreme() string {
 	switch {
-	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row") && r.l.has("most", "max", "maximum"):
+	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row", "depth", "band") && r.l.has("most", "max", "maximum") && !r.l.has("neck"):
 		return "deepest"
 	case r.l.has("deep", "deeper") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
 		return "deepest"

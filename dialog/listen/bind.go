@@ -32,11 +32,13 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.ribWords()
 	b.swatchTold()
 	b.rates()
+	b.shares()
 	b.named()
 	b.others()
 	b.byUnit()
 	b.others()
 	b.order()
+	b.unsay()
 	b.twice()
 	return b
 }

@@ -2,29 +2,100 @@ package listen
 
 import "foldrow/engine"
 
-// alternatives groups the sets of the line into choices of one key: "1x1 or
-// 2x2", "3, 3.5 or 4 cm".
+// alternatives groups the sets of the line into choices: of one key, "1x1 or
+// 2x2", "3, 3.5 or 4 cm", or of several a side, "2x1 at 42 with 1x1 at 44". A
+// side ends where a key comes a second time; what only the last side has, led
+// in by "with" or the like, holds for all ("3 or 4 cm with 2x2").
 func (r *reading) alternatives() [][]Set {
-	byKey := map[engine.Key][]Set{}
-	for _, s := range r.b.sets {
-		dup := false
-		for _, o := range byKey[s.Key] {
-			dup = dup || same(o, s)
+	var sides [][]Set
+	for n, s := range r.b.sets {
+		if n == 0 || holds(sides[len(sides)-1], s.Key) || r.partedBetween(r.b.at[n-1], r.b.at[n]) {
+			sides = append(sides, nil)
 		}
-		if !dup {
-			byKey[s.Key] = append(byKey[s.Key], s)
+		sides[len(sides)-1] = append(sides[len(sides)-1], s)
+	}
+	if sides = distinct(sides); len(sides) < 2 || !r.compares(sides) {
+		return nil
+	}
+	return spread(sides)
+}
+
+// compares: some key is said on more than one side, else nothing is compared.
+func (r *reading) compares(sides [][]Set) bool {
+	for _, s := range sides[len(sides)-1] {
+		if holds(sides[0], s.Key) {
+			return true
 		}
 	}
-	for _, s := range r.b.sets {
-		if len(byKey[s.Key]) > 1 {
-			var out [][]Set
-			for _, c := range byKey[s.Key] {
-				out = append(out, []Set{c})
-			}
-			return out
+	return false
+}
+
+func holds(side []Set, k engine.Key) bool {
+	for _, s := range side {
+		if s.Key == k {
+			return true
 		}
 	}
-	return nil
+	return false
+}
+
+// partedBetween: "against" or the like stands between the tokens i and j.
+func (r *reading) partedBetween(i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		switch r.l.tokens[k].text {
+		case "vs", "versus", "against", "or":
+			return true
+		}
+	}
+	return false
+}
+
+// distinct drops a side that says just what an earlier one said.
+func distinct(sides [][]Set) [][]Set {
+	var out [][]Set
+	for _, side := range sides {
+		again := false
+		for _, o := range out {
+			again = again || sameAll(o, side)
+		}
+		if !again {
+			out = append(out, side)
+		}
+	}
+	return out
+}
+
+func sameAll(a, b []Set) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i].Key != b[i].Key || !same(a[i], b[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+// spread gives every side what only the last one has, where all sides before
+// it say one and the same thing alone.
+func spread(sides [][]Set) [][]Set {
+	last := sides[len(sides)-1]
+	k := sides[0][0].Key
+	for _, side := range sides[:len(sides)-1] {
+		if len(side) != 1 || side[0].Key != k {
+			return sides
+		}
+	}
+	for _, s := range last {
+		if s.Key == k {
+			continue
+		}
+		for i := range sides[:len(sides)-1] {
+			sides[i] = append(sides[i], s)
+		}
+	}
+	return sides
 }
 
 func (r *reading) compare() (Meaning, bool) {

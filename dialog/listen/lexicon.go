@@ -18,19 +18,26 @@ type Lexicon struct {
 	anyCue  []int            // cues that begin with a slot or an optional word
 	sets    []setting
 	names   map[string][]name // first stem -> what it may begin to name
-	howto   *shelf
-	trouble *shelf
-	steps   *shelf
-	caution *shelf
-	known   map[string]bool // stems that are never misspelt
-	whole   map[string]bool // whole words that are not
-	craft   map[string]bool // stems of the craft
-	words   []string        // craft words, whole, for spelling
+	// rewritings are found by the stem they begin with
+	rewritings []rewriting
+	rewriteAt  map[string][]int
+	howto      *shelf
+	trouble    *shelf
+	steps      *shelf
+	caution    *shelf
+	result     *shelf // the names of the results, found by their words in any order
+	says       *shelf // whole sentences, with their cards
+	sayings    map[string]rules.Card
+	known      map[string]bool // stems that are never misspelt
+	whole      map[string]bool // whole words that are not
+	craft      map[string]bool // stems of the craft
+	words      []string        // craft words, whole, for spelling
 	// spell is made when the first unknown word is met: most lines have none,
 	// and a start should not wait for it.
-	spell func() *speller
-	slips map[string]string // slips of the finger that make another word
-	spans map[engine.Key]rules.KeyCard
+	spell  func() *speller
+	shorts map[string]string // abbreviations, written in full before anything else
+	slips  map[string]string // slips of the finger that make another word
+	spans  map[engine.Key]rules.KeyCard
 	// senses are words by what they tell beside others, stepCards the steps in
 	// the order of work.
 	senses    map[string]map[string]bool
@@ -66,12 +73,12 @@ type name struct {
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
 		book: book, senses: map[string]map[string]bool{},
-		names: make(map[string][]name, 1024), byFirst: make(map[string][]int, 512),
-		known: make(map[string]bool, 4096), craft: make(map[string]bool, 2048), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, whole: make(map[string]bool, 4096),
+		names: make(map[string][]name, 1024), rewriteAt: map[string][]int{}, byFirst: make(map[string][]int, 512),
+		known: make(map[string]bool, 4096), craft: make(map[string]bool, 2048), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 4096),
 	}
 	// the shelves are half of the work and need nothing of the rest
 	var shelves sync.WaitGroup
-	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution} {
+	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution, "results": &x.result} {
 		shelves.Go(func() { *s = newShelf(book.Cards(file)) })
 	}
 	if err := x.addPhrases(append(slices.Clip(book.Cards("phrases")), book.Cards("parts")...)); err != nil {
@@ -102,11 +109,18 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		}
 	}
 	for _, c := range book.Cards("words") {
+		if c.Fields["kind"] == "rewrite" {
+			if err := x.addRewritings(c); err != nil {
+				return nil, err
+			}
+			continue
+		}
 		x.addWords(c)
 	}
 	for _, c := range book.Cards("steps") {
 		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], x.learnAll(c.List("named"))})
 	}
+	x.addSentences(book.Cards("sentences"))
 	shelves.Wait()
 	for st := range x.names {
 		sort.SliceStable(x.names[st], func(i, j int) bool {
@@ -124,7 +138,7 @@ func (x *Lexicon) knows(t token) bool {
 	if x.whole[t.text] || form && x.known[t.stem] {
 		return true
 	}
-	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution} {
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution, x.says} {
 		if _, ok := s.weight[t.stem]; s.whole[t.text] || form && ok {
 			return true
 		}
@@ -254,6 +268,11 @@ func (x *Lexicon) addWords(c rules.Card) {
 		x.senses[c.ID] = map[string]bool{}
 		for _, st := range x.learnAll(c.List("words")) {
 			x.senses[c.ID][st] = true
+		}
+	case "short":
+		for _, w := range c.List("words") {
+			from, to, _ := strings.Cut(w, "=")
+			x.shorts[strings.TrimSpace(from)] = strings.TrimSpace(to)
 		}
 	case "slips":
 		for _, w := range c.List("words") {

@@ -31,6 +31,46 @@ type mention struct {
 	beside   bool   // the choice counts only where the line names key as well
 }
 
+// line is a clean text as tokens, in plainer words where rules/ has them.
+func (x *Lexicon) line(text string) *Line {
+	l := newLine(x.spellOut(text))
+	x.rewrite(l)
+	return l
+}
+
+// spellOut writes the abbreviations of rules/ in full ("nk", "ndl"), which is
+// no correction and need not be told.
+func (x *Lexicon) spellOut(text string) string {
+	var b strings.Builder
+	done := 0
+	for i := 0; i < len(text); {
+		if !isWordByte(text[i]) {
+			i++
+			continue
+		}
+		end := i
+		for end < len(text) && isWordByte(text[end]) {
+			end++
+		}
+		if to, ok := x.shorts[strings.ToLower(text[i:end])]; ok && end-i <= longestShort {
+			b.WriteString(text[done:i] + to)
+			done = end
+		}
+		i = end
+	}
+	if done == 0 {
+		return text
+	}
+	return b.String() + text[done:]
+}
+
+// longestShort is the length of the longest abbreviation.
+const longestShort = 6
+
+func isWordByte(c byte) bool {
+	return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '@' || c == '&' || c >= 0x80
+}
+
 func newLine(text string) *Line {
 	l := &Line{text: strings.ToLower(text)}
 	if len(l.text) == len(text) {

@@ -10,7 +10,7 @@ func (r *reading) measure() (Meaning, bool) {
 	if !ok && r.asks() && len(r.b.sets) == 0 && r.asksMeasure(open, keys) {
 		return r.measureMeaning(r.measureTopic(keys), keys), true
 	}
-	if !ok {
+	if !ok || r.b.problem.Code == "range" && !r.asks() {
 		return Meaning{}, false
 	}
 	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
@@ -98,6 +98,9 @@ func (r *reading) howToIsSurer(c cueHit) bool {
 		return false
 	}
 	if r.ctx.Open != "" && r.ctx.Open != "keep" && c.weight >= 3 && len(r.inputs()) > 0 {
+		return false
+	}
+	if open := r.ctx.Open; open != "" && open != "keep" && !(r.howToForm() && f.cover >= 0.85 && f.share >= 0.5) {
 		return false
 	}
 	floor := 0.75

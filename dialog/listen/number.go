@@ -15,9 +15,91 @@ func askStart(w string) bool {
 	return false
 }
 
+// askedFor is the results that the line names. The words of a name may stand
+// apart ("how many stitches must I get to lose"): where they fit another
+// result better than what stands together, that one is meant.
+func (r *reading) askedFor() []engine.Key {
+	named := r.results()
+	if !r.asks() || len(named) > 1 {
+		return named
+	}
+	f, second := r.x.result.best(r.l)
+	switch {
+	case f.cover < 0.85 || f.mass < 2 || f.share < 0.25 || contains(named, engine.Key(f.card)):
+		return named
+	case len(named) == 0 && second.score() > 0.97*f.score():
+		return named
+	}
+	return []engine.Key{engine.Key(f.card)}
+}
+
+// plainNumber: a question for a count, a measure or a place, whose words are
+// those of one result, before a card that shares them can take it.
+func (r *reading) plainNumber() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick") {
+		return Meaning{}, false
+	}
+	if !r.measureForm() || len(r.l.quantities()) > 0 && !r.aboutRow() {
+		return Meaning{}, false
+	}
+	f, _ := r.x.result.best(r.l)
+	h, _ := r.x.howto.best(r.l)
+	if f.cover < 0.95 || f.mass < 2.5 || f.share < 0.3 || h.cover >= 0.95 && h.mass > f.mass && r.l.has("how") && !r.counts() {
+		return Meaning{}, false
+	}
+	return r.number()
+}
+
+// measureForm: the question asks which, where, or how much of something.
+func (r *reading) measureForm() bool {
+	i := r.l.begin
+	for i < r.l.end {
+		switch r.l.tokens[i].text {
+		case "on", "at", "from", "to", "by", "with", "and", "in", "ok", "so", "but", "for":
+			i++
+			continue
+		case "which", "what", "where", "when":
+			return true
+		case "how":
+			return r.counts()
+		}
+		return false
+	}
+	return false
+}
+
+// mayI: "can I use", "should I" ask whether, not how much.
+func (r *reading) mayI() bool {
+	if r.l.begin+1 >= r.l.end {
+		return false
+	}
+	switch r.l.tokens[r.l.begin].text {
+	case "can", "could", "may", "should", "shall", "must", "might":
+		switch r.l.tokens[r.l.begin+1].text {
+		case "i", "we", "you":
+			return true
+		}
+	}
+	return false
+}
+
+// counts: "how many", "how much", "how deep" ask for a measure, "how do I"
+// for a way.
+func (r *reading) counts() bool {
+	for i := r.l.begin; i+1 < r.l.end; i++ {
+		if r.l.tokens[i].text == "how" && r.l.tokens[i+1].q == nil {
+			switch r.l.tokens[i+1].text {
+			case "many", "much", "long", "wide", "deep", "high", "tall", "far", "big", "large", "tight", "round", "narrow", "heavy", "loose":
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
-	keys := r.results()
+	keys := r.askedFor()
 	if !r.asks() && contains(keys, engine.BandStitches) {
 		if m, ok := r.countSaid(); ok {
 			return m, true // "cast on 121"
@@ -31,6 +113,10 @@ func (r *reading) number() (Meaning, bool) {
 	case contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
 		keys = []engine.Key{engine.OffYarn}
 	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
+		if r.l.has("and") && r.l.has("layer", "each") {
+			keys = []engine.Key{engine.LayerRows, engine.TotalRows}
+			break
+		}
 		keys = []engine.Key{engine.TotalRows}
 	}
 	if len(keys) == 0 {
@@ -39,7 +125,7 @@ func (r *reading) number() (Meaning, bool) {
 			return Meaning{}, false
 		}
 	}
-	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" {
+	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.mayI() && !r.counts() {
 		return Meaning{}, false
 	}
 	if r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
@@ -51,7 +137,7 @@ func (r *reading) number() (Meaning, bool) {
 	if !r.asks() && r.l.has("be") {
 		return Meaning{}, false // "my stitches are uneven" tells, it does not ask
 	}
-	keys = r.outcome(keys)
+	keys = r.bothEnds(r.outcome(keys))
 	if r.troubleSure() && !r.asksNumber() || !r.asks() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
 	}
@@ -174,6 +260,24 @@ func (r *reading) outcome(keys []engine.Key) []engine.Key {
 	return out
 }
 
+// bothEnds: "first and last needle" asks for the two ends of the band.
+func (r *reading) bothEnds(keys []engine.Key) []engine.Key {
+	if !r.spansEnds() {
+		return keys
+	}
+	for _, k := range keys {
+		if k != engine.LeftNeedle && k != engine.RightNeedle && k != engine.BandStitches && k != engine.BedNeedles {
+			return keys
+		}
+	}
+	return []engine.Key{engine.LeftNeedle, engine.RightNeedle}
+}
+
+// spansEnds: the line names the first and the last, or the left and the right.
+func (r *reading) spansEnds() bool {
+	return r.l.has("first", "begin", "start", "leftmost") && r.l.has("last", "end", "finish", "rightmost") || r.l.has("left") && r.l.has("right") || r.l.has("from") && r.l.has("to") && r.l.has("needl")
+}
+
 // shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for
 // the number.
 func (r *reading) shortAsk() bool {
@@ -207,6 +311,9 @@ func (r *reading) inMention(i int) bool {
 
 // part notes which member of a list is asked for.
 func (r *reading) part(m *Meaning) {
+	if len(m.Keys) > 1 && m.Keys[0] == engine.LeftNeedle && r.spansEnds() {
+		return
+	}
 	for i, t := range r.l.tokens {
 		switch {
 		case t.q != nil && !t.q.Rib:

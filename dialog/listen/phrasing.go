@@ -68,7 +68,18 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			if q.Unit == "" && (k == engine.YarnLeft && !b.l.has("yarn", "wool", "gram", "left") || k == engine.NeedlePitch && !b.l.has("pitch", "spac", "apart")) {
 				return 0, false
 			}
-			return i, !b.used[i] && !b.dropped[i] && accepts(b.x.spans[k].Dimension, b.l.tokens[i].q)
+			if b.used[i] || b.dropped[i] {
+				return i, false
+			}
+			if q.After && q.Unit != "" && !accepts(b.x.spans[k].Dimension, q) {
+				alone := *q // "rows per click 3": the word before it belongs to the phrasing
+				alone.Unit, alone.After = "", false
+				if accepts(b.x.spans[k].Dimension, &alone) {
+					b.l.tokens[i].q = &alone
+					return i, true
+				}
+			}
+			return i, accepts(b.x.spans[k].Dimension, q)
 		}
 	}
 	return 0, false

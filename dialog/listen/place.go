@@ -12,6 +12,9 @@ func (r *reading) place() (Meaning, bool) {
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
+	if c.topic == "latched" && r.wentWrong() && !r.l.has("latch", "hang", "sew", "hung", "sewn") {
+		return Meaning{}, false // "ladder at L20"
+	}
 	if r.ctx.Open != "" && r.ctx.Open != "keep" && !r.ctx.Making || r.b.sure() && c.topic != "row" && !(r.ctx.Making && c.topic == "done") {
 		return Meaning{}, false
 	}
@@ -54,7 +57,8 @@ func (r *reading) loneRows() (int, bool) {
 // passes: "will it go over a 55 cm head" asks, with a head that serves this
 // answer only.
 func (r *reading) passes() (Meaning, bool) {
-	if !r.asks() || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.Head || r.l.has("if") || r.b.problem.Code != "" {
+	fits := r.l.tokens[r.l.begin].stem == "fit" || r.l.tokens[r.l.begin].stem == "go" || r.l.tokens[r.l.begin].stem == "pass"
+	if !r.asks() && !fits || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.Head || r.cue(WhatIf) && r.l.tokens[r.l.begin].text == "what" || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Number, Keys: []engine.Key{engine.HeadOpening}, Sets: r.b.sets}, true

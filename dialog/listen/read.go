@@ -12,7 +12,7 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	if cut {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "long", Count: len(text)}}
 	}
-	l := newLine(clean)
+	l := x.line(clean)
 	if len(l.tokens) == 0 {
 		return x.marks(clean, ctx)
 	}
@@ -66,10 +66,10 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
-		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.beyond, r.keepOrDrop, r.openChoice, r.undo, r.notebook, r.noNumber, r.revise, r.around,
+		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
 		r.finishedBand, r.machine, r.wrongDial, r.calibrate, r.measure, r.shake, r.compare,
-		r.refused, r.asked, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
-		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.outside,
+		r.refused, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.passes, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
+		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.outside,
 	} {
 		if m, ok := reader(); ok {
 			return r.settled(m)
@@ -140,6 +140,11 @@ func (r *reading) asks() bool {
 	if r.l.question && !(r.l.begin < len(r.l.tokens) && r.requests(r.l.begin)) {
 		return true
 	}
+	return r.askForm()
+}
+
+// askForm reports whether the line begins as a question does.
+func (r *reading) askForm() bool {
 	if r.l.begin >= len(r.l.tokens) {
 		return false
 	}
@@ -161,10 +166,26 @@ func (r *reading) asks() bool {
 		return false
 	}
 	switch r.l.tokens[i].text {
-	case "what", "which", "how", "where", "when", "why", "who", "is", "are", "can", "could", "would", "should", "will", "must", "may", "am", "whose", "goes":
+	case "what", "which", "how", "where", "when", "why", "who", "am", "whose", "goes":
 		return true
+	case "is", "are", "can", "could", "would", "should", "will", "must", "may":
+		return !r.subjectless(i)
 	}
 	return strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") || strings.HasPrefix(r.l.text, "show me")
+}
+
+// subjectless: "should be 43 cm", "is about 42" answer in short; they have the
+// words of a question and ask nothing.
+func (r *reading) subjectless(i int) bool {
+	if i+1 >= len(r.l.tokens) {
+		return false
+	}
+	next := r.l.tokens[i+1]
+	switch r.l.tokens[i].text {
+	case "is", "are":
+		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct")
+	}
+	return next.text == "be"
 }
 
 func (r *reading) namesResult() bool {

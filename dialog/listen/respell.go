@@ -30,7 +30,7 @@ func (x *Lexicon) respell(l *Line) *Line {
 	if len(fixes) == 0 || len(fixes) > mostFixes {
 		return nil
 	}
-	n := newLine(text)
+	n := x.line(text)
 	n.question = l.question
 	for i, j := 0, len(fixes)-1; i < j; i, j = i+1, j-1 {
 		fixes[i], fixes[j] = fixes[j], fixes[i]

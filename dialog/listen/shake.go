@@ -6,6 +6,22 @@ import (
 	"strings"
 )
 
+// outright: a value is said outright, or supposed of something that was not
+// measured; the words of an error beside it only give the reason.
+func (r *reading) outright() bool {
+	for _, s := range r.b.sets {
+		if s.Times || s.Near > 0 && !s.Relative && (s.Key == engine.Neck || s.Key == engine.Depth) && !r.asks() && !r.l.has("if", "measur") {
+			return true
+		}
+	}
+	for _, i := range r.l.quantities() { // nobody is out by 90 stitches
+		if q := r.l.tokens[i].q; q.Unit == "st" && engine.Int(12).Less(q.Value) {
+			return true
+		}
+	}
+	return false
+}
+
 // shake: what a small error does. The size of it is the set of the line.
 func (r *reading) shake() (Meaning, bool) {
 	c, ok := r.cues[Shake]
@@ -13,7 +29,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if sign && len(r.inputs()) > 0 {
 		ok, c.weight = true, 2
 	}
-	if !ok || c.weight < 2 {
+	if !ok || c.weight < 2 || r.outright() {
 		return Meaning{}, false
 	}
 	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {

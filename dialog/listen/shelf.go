@@ -26,10 +26,12 @@ type phrase struct {
 }
 
 // found is a card with how well the line fits it: cover is the share of the
-// phrase's weight that the line holds, mass that weight itself.
+// phrase's weight that the line holds, mass that weight itself, and share how
+// much of what the line says the phrase accounts for.
 type found struct {
 	card        string
 	cover, mass float64
+	share       float64
 }
 
 func newShelf(cards []rules.Card) *shelf {
@@ -78,6 +80,9 @@ func (s *shelf) weigh(inCards map[string]int, cards int) {
 	}
 }
 
+// foreignWeight is what a word counts that no card of the shelf holds.
+const foreignWeight = 1.5
+
 // slight words tell little about which card is meant.
 func slight(st string) bool {
 	switch st {
@@ -91,9 +96,13 @@ func slight(st string) bool {
 func (s *shelf) best(l *Line) (first, second found) { return s.bestOf(l.tokens) }
 
 // bestOf is best for a part of a line.
-func (s *shelf) bestOf(tokens []token) (first, second found) {
+func (s *shelf) bestOf(tokens []token) (first, second found) { return s.bestIn(tokens, nil) }
+
+// bestIn is bestOf among the cards that may be meant; nil lets all.
+func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, second found) {
 	got := map[int]float64{}
 	seen := map[string]bool{}
+	said := 0.0
 	for _, t := range tokens {
 		st := t.stem
 		if t.q != nil {
@@ -103,6 +112,11 @@ func (s *shelf) bestOf(tokens []token) (first, second found) {
 			continue
 		}
 		seen[st] = true
+		if w, ok := s.weight[st]; ok {
+			said += w
+		} else if t.q == nil && !slight(st) && !askWord(t.text) {
+			said += foreignWeight
+		}
 		for _, p := range s.byStem[st] {
 			got[p] += s.weight[st]
 		}
@@ -110,7 +124,10 @@ func (s *shelf) bestOf(tokens []token) (first, second found) {
 	byCard := map[string]found{}
 	for p, w := range got {
 		ph := s.phrases[p]
-		f := found{card: ph.card, cover: w / ph.total, mass: w}
+		if may != nil && !may(ph.card) {
+			continue
+		}
+		f := found{card: ph.card, cover: w / ph.total, mass: w, share: w / said}
 		if old, ok := byCard[ph.card]; !ok || f.score() > old.score() {
 			byCard[ph.card] = f
 		}

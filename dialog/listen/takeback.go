@@ -12,7 +12,9 @@ func (b *binder) notOurs() {
 			switch b.l.tokens[i+1].stem {
 			case "ball", "skein", "hank", "cone":
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
-			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "point", "mil":
+			case "of":
+				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("finger", "hand", "thumb", "span", "palm")
+			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "point", "mil":
 				b.dropped[i] = true
 			}
 		}
@@ -33,6 +35,10 @@ func (b *binder) takeBack() {
 			continue
 		}
 		if i > 1 && b.l.tokens[i-2].text == "instead" && b.l.tokens[i-1].text == "of" {
+			b.dropped[i] = true
+			continue
+		}
+		if n == 0 && len(qs) > 1 && b.saidBefore(i) && sameSort(b.l.tokens[i].q, b.l.tokens[qs[1]].q) {
 			b.dropped[i] = true
 			continue
 		}
@@ -57,6 +63,18 @@ func (b *binder) takeBack() {
 			}
 		}
 	}
+}
+
+// saidBefore: "I said 16 but it is 17".
+func (b *binder) saidBefore(i int) bool {
+	told := false
+	for j := max(0, i-3); j < i; j++ {
+		switch b.l.tokens[j].text {
+		case "said", "told", "wrote", "typed", "gave", "put", "entered":
+			told = true
+		}
+	}
+	return told && b.l.has("but", "should", "meant", "mean", "correct", "actually", "right")
 }
 
 func sameSort(a, c *quantity.Quantity) bool {

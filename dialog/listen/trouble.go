@@ -12,6 +12,9 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.b.sure() || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
+	if r.askForm() && !r.cue(Why) && !r.complains() {
+		return Meaning{}, false
+	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
 	if r.l.has("how") && h.score() > f.score() || r.asks() && !r.cue(Why) && h.score() > 0.8*f.score() && f.cover < 0.97 || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
@@ -49,6 +52,12 @@ func (r *reading) trouble() (Meaning, bool) {
 // answer ("the tension was set wrong for 4 rows").
 func (r *reading) mishap() bool {
 	return !r.b.sure() && !r.asks() && r.wentWrong()
+}
+
+// complains: a question with words that only a mishap has; any other question
+// asks for something, even where a trouble shares its words.
+func (r *reading) complains() bool {
+	return r.wentWrong() || r.l.has("not", "help", "bad", "fix", "mend", "rescue", "hole", "tight", "loose", "lean", "gap", "stop", "happen")
 }
 
 // wentWrong: the line holds a word of things gone wrong.

@@ -150,7 +150,7 @@ func (b *binder) byTopic(i int) {
 	var fits []engine.Key
 	for _, k := range []engine.Key{engine.Neck, engine.Depth} {
 		card := b.x.spans[k]
-		if b.has(k) || !accepts(card.Dimension, q) {
+		if b.has(k) && !b.choosing() || !accepts(card.Dimension, q) {
 			continue
 		}
 		s, p := b.x.value(k, q, b.ctx)
@@ -180,12 +180,8 @@ func (b *binder) relativeTopic(i int) {
 		near = append(near, j)
 	}
 	for _, j := range near {
-		switch b.l.tokens[j].text {
-		case "deeper", "shallower", "taller", "higher", "deep", "longer", "shorter":
-			b.add(engine.Depth, i, 1)
-			return
-		case "bigger", "wider", "larger", "narrower", "looser", "tighter", "smaller", "roomier", "wide", "big", "round", "around":
-			b.add(engine.Neck, i, 1)
+		if k := comparedKey(b.l.tokens[j].text); k != "" {
+			b.add(k, i, 1)
 			return
 		}
 	}
@@ -220,6 +216,14 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 				return 0, false
 			}
 			return s, false
+		}
+	}
+	if i > 1 && toks[i-1].text == "by" {
+		switch toks[i-2].text {
+		case "up", "out":
+			return 1, false
+		case "down", "in":
+			return -1, false
 		}
 	}
 	if i+1 < len(toks) && (toks[i+1].text == "off" || toks[i+1].text == "from" || toks[i+1].text == "away") && b.l.has("take", "cut", "knock", "shave", "subtract", "remov") {

@@ -1,0 +1,21 @@
+package listen
+
+// openAnswer takes a line that answers the open question outright, before a
+// card that shares its words can ("should be 43 cm round").
+func (r *reading) openAnswer() (Meaning, bool) {
+	open := r.ctx.Open
+	if open == "" || open == "keep" || r.asks() || r.b.problem.Code != "" || r.cue(WhatIf) && r.l.has("if", "suppos", "imagin") || r.cue(Undo) || r.ctx.Making {
+		return Meaning{}, false
+	}
+	answers := false
+	for _, s := range r.b.sets {
+		answers = answers || openOf(s.Key) == open
+	}
+	if !answers {
+		return Meaning{}, false
+	}
+	if m, ok := r.guarded(); ok {
+		return m, true
+	}
+	return r.values()
+}
