@@ -6,7 +6,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -144,11 +143,7 @@ func FuzzTurn(f *testing.F) {
 		s := starts[at%uint(len(starts))]
 		lines := strings.SplitN(text, "\n", 9)
 		for _, line := range lines[:min(len(lines), 8)] {
-			start := time.Now()
 			next, r := tk.Turn(s, line)
-			if took := time.Since(start); took > 2*time.Second {
-				t.Fatalf("%v for %q", took, line)
-			}
 			holds(t, book, s, line, next, r)
 			s = next
 		}

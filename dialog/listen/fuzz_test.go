@@ -46,10 +46,16 @@ func FuzzRead(f *testing.F) {
 	where := places()
 	f.Fuzz(func(t *testing.T, place uint, line string) {
 		ctx := where[place%uint(len(where))]
-		start := time.Now()
 		m := x.Read(line, ctx)
-		if took := time.Since(start); took > 2*time.Second {
-			t.Fatalf("%v for %d bytes", took, len(line))
+		// a busy machine is slow now and then, a loop each time
+		best := time.Hour
+		for try := 0; try < 3 && best > time.Second; try++ {
+			start := time.Now()
+			x.Read(line, ctx)
+			best = min(best, time.Since(start))
+		}
+		if best > time.Second {
+			t.Fatalf("%v for %d bytes", best, len(line))
 		}
 		if !reflect.DeepEqual(m, x.Read(line, ctx)) {
 			t.Fatalf("%q means one thing and then another", line)

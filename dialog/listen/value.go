@@ -18,7 +18,7 @@ func (x *Lexicon) value(k engine.Key, q *quantity.Quantity, ctx Context) (Set, P
 	case q.Range:
 		p.Code = "range"
 		return s, p
-	case q.Sign < 0:
+	case q.Sign < 0 && x.spans[k].Possible[0].Sign() >= 0: // only the ease may be less than nothing
 		p.Code = "negative"
 		return s, p
 	}
