@@ -34,7 +34,7 @@ func (l *Line) glance() glance {
 // needs is what p cannot do without: one set for each of its elements, the
 // first words of its choices.
 func (p *pattern) needs() []glance {
-	var all []glance
+	all := make([]glance, 0, p.weight)
 	for _, e := range p.elems {
 		if e.optional || e.gap || e.slot != "" {
 			continue

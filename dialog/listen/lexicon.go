@@ -2,7 +2,6 @@ package listen
 
 import (
 	"slices"
-	"sort"
 	"strings"
 	"sync"
 
@@ -17,7 +16,7 @@ type Lexicon struct {
 	byFirst map[string][]int // stem that a cue must hold -> cues
 	anyCue  []int            // cues that begin with a slot or an optional word
 	sets    []setting
-	names   map[string][]name // first stem -> what it may begin to name
+	names   map[string][]*name // first stem -> what it may begin to name
 	// rewritings are found by the stem they begin with
 	rewritings []rewriting
 	rewriteAt  map[string][]int
@@ -32,6 +31,7 @@ type Lexicon struct {
 	whole      map[string]bool // whole words that are not
 	craft      map[string]bool // stems of the craft
 	words      []string        // craft words, whole, for spelling
+	stems      *stems          // of the words of rules/, while they are compiled
 	// spell is made when the first unknown word is met: most lines have none,
 	// and a start should not wait for it.
 	spell  func() *speller
@@ -72,14 +72,13 @@ type name struct {
 // phrasing that does not compile.
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
-		book: book, senses: map[string]map[string]bool{},
-		names: make(map[string][]name, 1024), rewriteAt: map[string][]int{}, byFirst: make(map[string][]int, 512),
-		known: make(map[string]bool, 4096), craft: make(map[string]bool, 2048), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 4096),
+		book: book, senses: map[string]map[string]bool{}, stems: newStems(3000),
+		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200), byFirst: make(map[string][]int, 600),
+		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
+		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
 	}
-	// the shelves are half of the work and need nothing of the rest
-	var shelves sync.WaitGroup
 	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution, "results": &x.result} {
-		shelves.Go(func() { *s = newShelf(book.Cards(file)) })
+		*s = newShelf(func() []rules.Card { return book.Cards(file) })
 	}
 	if err := x.addPhrases(append(slices.Clip(book.Cards("phrases")), book.Cards("parts")...)); err != nil {
 		return nil, err
@@ -121,12 +120,15 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], x.learnAll(c.List("named"))})
 	}
 	x.addSentences(book.Cards("sentences"))
-	shelves.Wait()
-	for st := range x.names {
-		sort.SliceStable(x.names[st], func(i, j int) bool {
-			return len(x.names[st][i].stems) > len(x.names[st][j].stems)
-		})
+	for _, names := range x.names {
+		slices.SortStableFunc(names, func(a, b *name) int { return len(b.stems) - len(a.stems) })
 	}
+	for _, stems := range x.stems.words {
+		for _, st := range stems {
+			x.known[st] = true
+		}
+	}
+	x.stems = nil
 	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
 	return x, nil
 }
@@ -139,7 +141,7 @@ func (x *Lexicon) knows(t token) bool {
 		return true
 	}
 	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution, x.says} {
-		if _, ok := s.weight[t.stem]; s.whole[t.text] || form && ok {
+		if _, ok := s.ready().weight[t.stem]; s.whole[t.text] || form && ok {
 			return true
 		}
 	}
@@ -152,23 +154,22 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 	for _, c := range cards {
 		kind := Kind(c.Fields["kind"])
 		for _, text := range c.List("says") {
-			p, err := compile(text)
+			p, err := x.stems.compile(text)
 			if err != nil {
 				return err
 			}
 			x.offer(text)
 			if kind == "set" {
 				x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"])})
-				x.learn(p, true)
+				x.learn(p)
 				continue
 			}
 			x.addCue(cue{pattern: p, kind: kind, topic: c.Fields["topic"], card: c.ID})
-			x.learn(p, false)
 		}
 		for _, text := range c.List("fixed") {
 			left, right, _ := strings.Cut(text, "=")
 			x.offer(left)
-			p, err := compile(left)
+			p, err := x.stems.compile(left)
 			right, times := strings.CutPrefix(strings.TrimSpace(right), "*")
 			v, ok := engine.ParseNum(right)
 			switch {
@@ -181,7 +182,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 				continue
 			}
 			x.sets = append(x.sets, setting{pattern: p, key: engine.Key(c.Fields["key"]), fixed: v, isFix: true, times: times})
-			x.learn(p, true)
+			x.learn(p)
 		}
 	}
 	return nil
@@ -190,10 +191,16 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 // offer makes the words of a phrasing corrections that a misspelt word may
 // stand for.
 func (x *Lexicon) offer(text string) {
-	for _, w := range strings.FieldsFunc(text, func(r rune) bool { return r < 'a' || r > 'z' }) {
-		x.whole[w] = true
-		if len(w) >= 4 {
-			x.words = append(x.words, w)
+	for i := 0; i < len(text); i++ {
+		from := i
+		for i < len(text) && 'a' <= text[i] && text[i] <= 'z' {
+			i++
+		}
+		if w := text[from:i]; w != "" && !x.whole[w] {
+			x.whole[w] = true
+			if len(w) >= 4 {
+				x.words = append(x.words, w)
+			}
 		}
 	}
 }
@@ -215,28 +222,23 @@ func (x *Lexicon) addCue(c cue) {
 	}
 }
 
-// learn makes the words of a phrasing known; craft words are also offered as
-// corrections.
-func (x *Lexicon) learn(p *pattern, craft bool) {
+// learn makes the words of a phrasing words of the craft.
+func (x *Lexicon) learn(p *pattern) {
 	for _, e := range p.elems {
 		for _, alt := range e.alts {
 			for _, s := range alt {
-				x.know(s)
-				if craft {
-					x.craft[s] = true
-				}
+				x.craft[s] = true
 			}
 		}
 	}
 }
 
 func (x *Lexicon) addName(phrase string, m mention) {
-	stems := stemsOf(phrase)
+	stems := x.stems.of(phrase)
 	for _, st := range stems {
-		x.know(st)
 		x.craft[st] = true
 	}
-	for _, w := range strings.Fields(phrase) {
+	for w := range strings.FieldsSeq(phrase) {
 		x.words = append(x.words, w)
 		x.whole[w] = true
 	}
@@ -248,7 +250,7 @@ func (x *Lexicon) addName(phrase string, m mention) {
 			return // "needle" and "needles" name the same thing once
 		}
 	}
-	x.names[stems[0]] = append(x.names[stems[0]], name{stems: stems, mention: m})
+	x.names[stems[0]] = append(x.names[stems[0]], &x.stems.named.keep([]name{{stems: stems, mention: m}})[0])
 }
 
 func (x *Lexicon) addWords(c rules.Card) {
@@ -291,8 +293,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 func (x *Lexicon) learnAll(words []string) []string {
 	var out []string
 	for _, w := range words {
-		for _, st := range stemsOf(w) {
-			x.know(st)
+		for _, st := range x.stems.of(w) {
 			out = append(out, st)
 		}
 		x.whole[w] = true

@@ -39,9 +39,11 @@ type PatternError struct{ Text, Why string }
 
 func (e *PatternError) Error() string { return fmt.Sprintf("phrasing %q: %s", e.Text, e.Why) }
 
-func compile(text string) (*pattern, error) {
+func (t *stems) compile(text string) (*pattern, error) {
 	p := &pattern{}
 	s := strings.TrimSpace(text)
+	var room [16]elem
+	elems := room[:0]
 	if strings.HasPrefix(s, "^") {
 		p.start, s = true, strings.TrimSpace(s[1:])
 	}
@@ -49,13 +51,14 @@ func compile(text string) (*pattern, error) {
 		p.end, s = true, strings.TrimSpace(s[:len(s)-1])
 	}
 	for s != "" {
-		part, rest, err := cutElem(s)
+		part, rest, err := t.cutElem(s)
 		if err != "" {
 			return nil, &PatternError{text, err}
 		}
-		p.elems = append(p.elems, part)
+		elems = append(elems, part)
 		s = strings.TrimSpace(rest)
 	}
+	p.elems = t.elems.keep(elems)
 	if len(p.elems) == 0 {
 		return nil, &PatternError{text, "it is empty"}
 	}
@@ -70,7 +73,7 @@ func compile(text string) (*pattern, error) {
 }
 
 // cutElem takes the first element off s; why is not empty where it cannot.
-func cutElem(s string) (e elem, rest, why string) {
+func (t *stems) cutElem(s string) (e elem, rest, why string) {
 	switch s[0] {
 	case '[', '(':
 		closing := "]"
@@ -90,7 +93,7 @@ func cutElem(s string) (e elem, rest, why string) {
 			e.slot = strings.Trim(inner, "<>")
 			return e, s[i+1:], ""
 		}
-		e.alts = alternatives(inner)
+		e.alts = t.alternatives(inner)
 		return e, s[i+1:], ""
 	case '<':
 		i := strings.IndexByte(s, '>')
@@ -114,49 +117,20 @@ func cutElem(s string) (e elem, rest, why string) {
 	if i < 0 {
 		i = len(s)
 	}
-	e.alts = alternatives(s[:i])
+	e.alts = t.alternatives(s[:i])
 	return e, s[i:], ""
 }
 
-func alternatives(s string) [][]string {
-	var out [][]string
-	for _, a := range strings.Split(s, "|") {
+func (t *stems) alternatives(s string) [][]string {
+	var room [32][]string
+	out := room[:0]
+	for a := range strings.SplitSeq(s, "|") {
 		a = strings.Trim(a, "$?")
-		if stems := stemsOf(a); len(stems) > 0 {
+		if stems := t.of(a); len(stems) > 0 {
 			out = append(out, stems)
 		}
 	}
-	return out
-}
-
-// bare is a word of rules/ in lower case without the marks around it. Nearly
-// all are bare already, and trimming by a set of marks costs more than looking.
-func bare(w string) string {
-	letter := func(c byte) bool { return c >= 'a' && c <= 'z' || c >= '0' && c <= '9' }
-	if w == "" || letter(w[0]) && letter(w[len(w)-1]) && strings.ToLower(w) == w {
-		return w
-	}
-	return strings.ToLower(strings.Trim(w, ".,?!'\"()"))
-}
-
-// stemsOf is the stems of a phrase, its contractions opened.
-func stemsOf(s string) []string {
-	fields := strings.Fields(s)
-	out := make([]string, 0, len(fields))
-	for _, f := range fields {
-		f = bare(f)
-		open := openContraction(f)
-		if open == f {
-			if f != "" {
-				out = append(out, stem(f))
-			}
-			continue
-		}
-		for _, w := range strings.Fields(open) {
-			out = append(out, stem(w))
-		}
-	}
-	return out
+	return t.alts.keep(out)
 }
 
 // hit is where a pattern matched: tokens from..to (to exclusive), the slots'

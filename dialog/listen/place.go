@@ -108,7 +108,7 @@ func (r *reading) badRow() bool {
 
 func (r *reading) step() (Meaning, bool) {
 	c, ok := r.cues[Step]
-	if f, _ := r.x.trouble.best(r.l); ok && c.topic == "latched" && r.l.words() > 1 && f.cover >= 0.6 && f.mass > 2 && !r.l.has("latch", "hang", "sew") {
+	if ok && c.topic == "latched" && r.l.words() > 1 && !r.l.has("latch", "hang", "sew") && r.troubleLikely() {
 		return Meaning{}, false // "stitch down at L12"
 	}
 	if ok && c.topic == "done" && r.wentWrong() {

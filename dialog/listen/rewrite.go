@@ -22,12 +22,11 @@ const mostRewritings = 12
 func (x *Lexicon) addRewritings(c rules.Card) error {
 	for _, text := range c.List("words") {
 		from, to, _ := strings.Cut(text, "=")
-		p, err := compile(strings.TrimSpace(from))
+		p, err := x.stems.compile(strings.TrimSpace(from))
 		if err != nil {
 			return err
 		}
 		x.offer(from)
-		x.learn(p, false)
 		x.rewritings = append(x.rewritings, rewriting{pattern: p, to: strings.Fields(to), order: c.Fields["form"] == "order"})
 		n := len(x.rewritings) - 1
 		if first := p.elems[0]; first.slot == "" && !first.optional {

@@ -62,17 +62,20 @@ func (r *reading) timely(c rules.Card) bool {
 // has several to choose from.
 func (x *Lexicon) addSentences(cards []rules.Card) {
 	x.sayings = make(map[string]rules.Card, len(cards))
-	whole := make([]rules.Card, 0, len(cards))
 	for _, c := range cards {
 		x.sayings[c.ID] = c
-		var all []string
-		for _, text := range c.List("words") {
-			all = append(all, expand(text)...)
-		}
-		fields := map[string]string{"words": strings.Join(all, " ; ")}
-		whole = append(whole, rules.Card{ID: c.ID, Fields: fields})
 	}
-	x.says = newShelf(whole)
+	x.says = newShelf(func() []rules.Card {
+		whole := make([]rules.Card, 0, len(cards))
+		for _, c := range cards {
+			var all []string
+			for _, text := range c.List("words") {
+				all = append(all, expand(text)...)
+			}
+			whole = append(whole, rules.Card{ID: c.ID, Fields: map[string]string{"words": strings.Join(all, " ; ")}})
+		}
+		return whole
+	})
 }
 
 // mostForms bounds what one sentence may stand for.

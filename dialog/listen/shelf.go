@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"sync"
 
 	"foldrow/rules"
 )
@@ -11,7 +12,12 @@ import (
 // shelf finds the card that a description is about: every card lists phrases
 // a knitter would use, and a phrase counts by how many of its words the line
 // holds, a rare word (ladder) weighing more than a common one (stitch).
+//
+// It is filled when it is first asked: most answers need none, and a start
+// should not wait for it.
 type shelf struct {
+	cards   func() []rules.Card
+	once    sync.Once
 	phrases []phrase
 	byStem  map[string][]int // stem -> phrases holding it
 	weight  map[string]float64
@@ -34,21 +40,32 @@ type found struct {
 	share       float64
 }
 
-func newShelf(cards []rules.Card) *shelf {
-	s := &shelf{byStem: make(map[string][]int, 8*len(cards)), weight: make(map[string]float64, 8*len(cards)), titles: map[string]string{}, whole: make(map[string]bool, 10*len(cards))}
+func newShelf(cards func() []rules.Card) *shelf { return &shelf{cards: cards} }
+
+// ready fills the shelf, once.
+func (s *shelf) ready() *shelf {
+	s.once.Do(s.fill)
+	return s
+}
+
+func (s *shelf) fill() {
+	cards := s.cards()
+	s.byStem, s.weight = make(map[string][]int, 8*len(cards)), make(map[string]float64, 8*len(cards))
+	s.titles, s.whole = map[string]string{}, make(map[string]bool, 10*len(cards))
+	stems := newStems(8 * len(cards))
 	inCards := make(map[string]int, 8*len(cards))
 	for _, c := range cards {
 		seen := map[string]bool{}
 		for _, text := range append(c.List("words"), c.Fields["title"]) {
 			p := phrase{card: c.ID}
-			for _, st := range stemsOf(text) {
+			for _, st := range stems.of(text) {
 				if slices.Contains(p.stems, st) {
 					continue
 				}
 				p.stems = append(p.stems, st)
 				seen[st] = true
 			}
-			for _, w := range strings.Fields(text) {
+			for w := range strings.FieldsSeq(text) {
 				s.whole[bare(w)] = true
 			}
 			if len(p.stems) > 0 {
@@ -61,7 +78,6 @@ func newShelf(cards []rules.Card) *shelf {
 		}
 	}
 	s.weigh(inCards, len(cards))
-	return s
 }
 
 func (s *shelf) weigh(inCards map[string]int, cards int) {
@@ -93,13 +109,21 @@ func slight(st string) bool {
 }
 
 // best finds the two cards that fit the line best.
-func (s *shelf) best(l *Line) (first, second found) { return s.bestOf(l.tokens) }
+func (s *shelf) best(l *Line) (first, second found) {
+	for _, t := range l.tokens {
+		if !(t.q != nil && t.text[0] >= '0' && t.text[0] <= '9' || slight(t.stem)) {
+			return s.bestOf(l.tokens)
+		}
+	}
+	return found{}, found{} // numbers and slight words tell of no card
+}
 
 // bestOf is best for a part of a line.
 func (s *shelf) bestOf(tokens []token) (first, second found) { return s.bestIn(tokens, nil) }
 
 // bestIn is bestOf among the cards that may be meant; nil lets all.
 func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, second found) {
+	s.ready()
 	got := map[int]float64{}
 	seen := map[string]bool{}
 	said := 0.0

@@ -28,8 +28,11 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
+	if r.b.sure() {
+		return Meaning{}, false
+	}
 	f, _ := r.x.trouble.best(r.l)
-	if r.b.sure() || len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+	if len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
 		return Meaning{}, false
 	}
 	floor := 0.62
@@ -79,13 +82,13 @@ func (r *reading) troubleMeaning() Meaning {
 
 // howTo: a question about a technique.
 func (r *reading) howTo() (Meaning, bool) {
+	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
+		return Meaning{}, false
+	}
 	f, _ := r.x.howto.best(r.l)
 	t, _ := r.x.trouble.best(r.l)
 	if f.mass < 1.5 || !r.asks() && r.l.has("to") && r.l.has("up", "far") && r.l.has("latch", "hang", "sew") {
 		return Meaning{}, false // "latched up to" tells a place, if one that cannot be read
-	}
-	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
-		return Meaning{}, false
 	}
 	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
 	switch {
