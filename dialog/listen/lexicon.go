@@ -196,8 +196,8 @@ func (x *Lexicon) offer(text string) {
 		for i < len(text) && 'a' <= text[i] && text[i] <= 'z' {
 			i++
 		}
-		if w := text[from:i]; w != "" && !x.whole[w] {
-			x.whole[w] = true
+		if w := text[from:i]; w != "" && !x.stems.offered[w] {
+			x.stems.offered[w], x.whole[w] = true, true
 			if len(w) >= 4 {
 				x.words = append(x.words, w)
 			}

@@ -7,13 +7,17 @@ import "strings"
 // for one goroutine; what it gives must not be written to.
 type stems struct {
 	words map[string][]string
-	elems chunk[elem]
-	alts  chunk[[]string]
-	kept  chunk[string]
-	named chunk[name]
+	// offered are the words of phrasings that spelling knows already.
+	offered map[string]bool
+	elems   chunk[elem]
+	alts    chunk[[]string]
+	kept    chunk[string]
+	named   chunk[name]
 }
 
-func newStems(size int) *stems { return &stems{words: make(map[string][]string, size)} }
+func newStems(size int) *stems {
+	return &stems{words: make(map[string][]string, size), offered: make(map[string]bool, size/2)}
+}
 
 // of is the stems of a phrase, its contractions opened.
 func (t *stems) of(phrase string) []string {
