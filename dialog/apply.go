@@ -40,12 +40,18 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 			return listen.Problem{Code: "rib", Key: s.Key}
 		}
 		a.in = a.in.WithRib(s.Rib)
+		if a.in.Text(engine.KeyBandKind) == engine.BandRolled && !s.Rib.IsPlain() {
+			a.in = a.in.Without(engine.KeyBandKind) // a rolled neck is plain
+		}
 	case textKey(s.Key):
 		in, ok := a.in.WithText(s.Key, s.Text)
 		if !ok {
 			return listen.Problem{Code: "no-such-choice", Key: s.Key, Read: s.Text}
 		}
 		a.in = in
+		if s.Text == engine.BandRolled && s.Key == engine.KeyBandKind {
+			a.in = a.in.Without(engine.KeyRib).Without(engine.Layers)
+		}
 	default:
 		v, p := c.absolute(a.in, s)
 		if p.Code != "" {

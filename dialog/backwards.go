@@ -18,6 +18,8 @@ func (c *turn) onBackwards() (State, Reply) {
 		return c.longest()
 	case "gauge":
 		return c.gaugeSpan()
+	case "smallest-neck":
+		return c.smallestNeck()
 	}
 	var plain []listen.Set
 	stitches := 0
@@ -142,7 +144,7 @@ func (c *turn) forValues(a applied) (State, Reply) {
 
 // headWords says whether the opening passes the head that was asked about.
 func (c *turn) headWords(p engine.Plan, keys []engine.Key) string {
-	if !hasKey(keys, engine.Head) {
+	if !hasKey(keys, engine.Head) && !hasKey(keys, engine.KeyWearer) {
 		return ""
 	}
 	passes, ok := p.HeadPasses()

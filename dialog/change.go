@@ -53,11 +53,12 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 	next.Doubt, next.Last, next.Topic = nil, c.m.Sets, topicOf(a.keys)
 	next.Skipped = stillSkipped(next.Skipped, a.keys)
 	c.s = c.s.changed(next)
+	c.s.Doubt = c.offeredNeck(a.keys)
 	for _, k := range reported(a.keys, next) {
 		c.change(k, a.in)
 	}
 	if kind == "whatif" {
-		return c.s, c.reply(kind, c.echo(a)+"\n\n"+c.differences())
+		return c.s, c.reply(kind, c.echo(a)+c.advice(a.keys)+"\n\n"+c.differences())
 	}
 	return c.s, c.reply(kind, c.afterChange(a, before, wasOpen))
 }
@@ -149,6 +150,9 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 	case engine.KeyRib:
 		return in.Rib.String() + ribWord(in.Rib)
 	}
+	if s.Key == engine.KeyWearer {
+		return "for " + c.voice().Text(s.Key, in.Text(s.Key))
+	}
 	if engine.IsText(s.Key) {
 		return label + ": " + c.voice().Text(s.Key, in.Text(s.Key))
 	}
@@ -210,7 +214,7 @@ func (c *turn) span(k engine.Key, s [2]engine.Num) string {
 // afterChange is what to show once values were taken: the plan when it is
 // first whole, the differences when it was whole before.
 func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) string {
-	text := c.echo(a)
+	text := c.echo(a) + c.advice(a.keys)
 	open := c.open(c.s)
 	switch {
 	case open != "":

@@ -12,6 +12,9 @@ func (c *turn) onNumber() (State, Reply) {
 	if c.m.Topic == "fits" || c.m.Topic == "enough" {
 		return c.suffices()
 	}
+	if c.m.Topic == "machine-fit" {
+		return c.machineFit()
+	}
 	if len(c.m.Sets) > 0 {
 		return c.withValues()
 	}

@@ -77,24 +77,21 @@ func (c *turn) tableFor(k engine.Key) string {
 	if !c.m.Worn {
 		return ""
 	}
-	w, ok := c.m.Wearer, false
-	var g rules.Spread
-	what := "neck"
+	b, v := c.book.Tables.Body(c.m.Whom), c.voice()
+	one := func(what string, n, low, high engine.Num, source string) string {
+		if n.Sign() == 0 {
+			return ""
+		}
+		return fmt.Sprintf("\n\n%s: about **%s**%s, from %s.", what, v.Len(n.Float()), c.within(low, high), c.short(source))
+	}
 	switch k {
 	case engine.Head:
-		g, ok = c.book.Tables.Heads(w)
-		what = "head"
-	case engine.Neck, engine.NeckBody:
-		g, ok = c.book.Tables.Necks(w)
-	default:
-		return ""
+		return one("The head of that wearer", b.Head, b.HeadLow, b.HeadHigh, b.HeadSource)
+	case engine.Neck, engine.NeckBody, engine.NeckMid:
+		return one("The neck of that wearer, halfway up", b.NeckMid, b.NeckLow, b.NeckHigh, b.NeckSource) +
+			one("The base of the neck", b.NeckBase, engine.Num{}, engine.Num{}, b.BaseSource)
 	}
-	if !ok {
-		return ""
-	}
-	v := c.voice()
-	return fmt.Sprintf("\n\nFor that wearer the published %s girth is about **%s** (%s %s, %s %s).", what,
-		v.Len(g.Mid.Float()), g.LowName, v.Len(g.Low.Float()), g.HighName, v.Len(g.High.Float()))
+	return ""
 }
 
 // onHowTo answers from the card of a technique, with this plan's numbers.

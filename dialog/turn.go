@@ -91,6 +91,8 @@ func answered(in engine.Inputs, q string) bool {
 		return in.Has(engine.Neck) || in.Has(engine.NeckBody)
 	case "depth":
 		return in.Has(engine.Depth) || in.Has(engine.DepthRows)
+	case "rib":
+		return in.Has(engine.KeyRib) || in.Text(engine.KeyBandKind) == engine.BandRolled
 	}
 	return in.Has(engine.Key(q))
 }

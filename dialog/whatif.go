@@ -30,7 +30,7 @@ func (c *turn) onWhatIf() (State, Reply) {
 	for _, k := range next.Chain {
 		c.change(k, a.in)
 	}
-	return c.s, c.reply("whatif", c.echo(a)+"\n\n"+c.differences())
+	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+"\n\n"+c.differences())
 }
 
 // supposeEarly: before the five questions are answered there is no plan to

@@ -86,6 +86,14 @@ func drawInputs(t *rapid.T) Inputs {
 	maybe(YarnLength, whole, 30, 900)
 	maybe(YarnLeft, whole, 1, 100)
 	maybe(RowYarn, tenths, 1, 4)
+	for _, k := range []Key{NeckMid, Slit} {
+		maybe(k, tenths, 1, 50)
+	}
+	in = in.With(NeckFactor, Frac(111, 100)).With(PickRatio, Frac(4, 5))
+	for _, k := range []Key{FrontHeld, FrontRows, BackHeld, BackRows, SleeveHeld} {
+		maybe(k, whole, 0, 60)
+	}
+	in, _ = in.WithText(KeyBandKind, rapid.SampledFrom([]string{BandLatched, BandMock, BandRolled}).Draw(t, "kind"))
 	in = in.With(RibDraw, Frac(int64(rapid.IntRange(40, 100).Draw(t, "draw")), 100))
 	return in
 }

@@ -40,6 +40,8 @@ func (p *Plan) solveWidths() {
 	if p.EdgeOpening.Less(p.HeadOpening) {
 		p.HeadOpening, p.EdgeIsTighter = p.EdgeOpening, true
 	}
+	// A slit opens by both its sides.
+	p.HeadOpening = p.HeadOpening.Add(in.Num(Slit).Mul(Int(2)))
 }
 
 // sewnWidth is the width of the edge that is sewn off: at the seam for a

@@ -69,5 +69,9 @@ func (p *Plan) solveHem() {
 		return
 	}
 	p.has.hem = true
+	if p.has.mock {
+		p.HemColumns, p.HemWished = slices.Clone(p.EmptyColumns), len(p.EmptyColumns)
+		return
+	}
 	p.HemColumns, p.HemWished = hemColumns(p.RibColumns, p.In.Int(HemEvery), p.BandStitches)
 }

@@ -64,13 +64,17 @@ const _ = uint(64 - numberOfNumberKeys)
 
 // numberKeys lists the inputs that are numbers, in the order of the design's
 // table, which is also the order in which they are shown.
-var numberKeys = [numberOfNumberKeys]Key{
+var numberKeys = [...]Key{
 	StitchGauge, RowGauge, Neck, Depth, DepthRows, Layers, EdgeStitches,
 	FrontBand, SeamStitches, HemEvery, MainTension, DialMin, ClicksPerNumber,
 	RowsPerClick, StartClicks, NumberEffect, ClickEffect, FoldRow, BedNeedles,
 	NeedlePitch, YokeStitches, RibDraw, RibStretch, EdgeStretch, Head,
 	NeckBody, Ease, YarnLength, YarnLeft, RowYarn,
+	NeckMid, NeckFactor, Slit, FrontHeld, FrontRows, BackHeld, BackRows, SleeveHeld, PickRatio,
+	RestHours,
 }
+
+const numberOfNumberKeys = len(numberKeys)
 
 var numberIndex = func() map[Key]int {
 	m := make(map[Key]int, len(numberKeys))

@@ -7,39 +7,38 @@ type Key string
 
 // What the knitter says. Lengths are cm, gauges per 10 cm, unless noted.
 const (
-	KeyGarment         Key = "garment"
-	StitchGauge        Key = "stitch_gauge"
-	RowGauge           Key = "row_gauge"
-	Neck               Key = "neck"
-	KeyRib             Key = "rib"
-	Depth              Key = "depth"
-	DepthRows          Key = "depth_rows"
-	Layers             Key = "layers"
-	EdgeStitches       Key = "edge_stitches"
-	FrontBand          Key = "front_band"
-	SeamStitches       Key = "seam_stitches"
-	HemEvery           Key = "hem_every"
-	MainTension        Key = "main_tension"
-	DialMin            Key = "dial_min"
-	ClicksPerNumber    Key = "clicks_per_number"
-	RowsPerClick       Key = "rows_per_click"
-	StartClicks        Key = "start_clicks"
-	NumberEffect       Key = "number_effect" // percent
-	ClickEffect        Key = "click_effect"  // percent
-	FoldRow            Key = "fold_row"      // clicks looser
-	BedNeedles         Key = "bed_needles"
-	NeedlePitch        Key = "needle_pitch" // mm
-	YokeStitches       Key = "yoke_stitches"
-	RibDraw            Key = "rib_draw"
-	RibStretch         Key = "rib_stretch"
-	EdgeStretch        Key = "edge_stretch"
-	Head               Key = "head"
-	NeckBody           Key = "neck_body"
-	Ease               Key = "ease"
-	YarnLength         Key = "yarn_length" // m per 100 g
-	YarnLeft           Key = "yarn_left"   // g
-	RowYarn            Key = "row_yarn"    // cm per stitch
-	numberOfNumberKeys     = 30
+	KeyGarment      Key = "garment"
+	StitchGauge     Key = "stitch_gauge"
+	RowGauge        Key = "row_gauge"
+	Neck            Key = "neck"
+	KeyRib          Key = "rib"
+	Depth           Key = "depth"
+	DepthRows       Key = "depth_rows"
+	Layers          Key = "layers"
+	EdgeStitches    Key = "edge_stitches"
+	FrontBand       Key = "front_band"
+	SeamStitches    Key = "seam_stitches"
+	HemEvery        Key = "hem_every"
+	MainTension     Key = "main_tension"
+	DialMin         Key = "dial_min"
+	ClicksPerNumber Key = "clicks_per_number"
+	RowsPerClick    Key = "rows_per_click"
+	StartClicks     Key = "start_clicks"
+	NumberEffect    Key = "number_effect" // percent
+	ClickEffect     Key = "click_effect"  // percent
+	FoldRow         Key = "fold_row"      // clicks looser
+	BedNeedles      Key = "bed_needles"
+	NeedlePitch     Key = "needle_pitch" // mm
+	YokeStitches    Key = "yoke_stitches"
+	RibDraw         Key = "rib_draw"
+	RibStretch      Key = "rib_stretch"
+	EdgeStretch     Key = "edge_stretch"
+	Head            Key = "head"
+	NeckBody        Key = "neck_body"
+	Ease            Key = "ease"
+	YarnLength      Key = "yarn_length" // m per 100 g
+	YarnLeft        Key = "yarn_left"   // g
+	RowYarn         Key = "row_yarn"    // cm per stitch
 )
 
 // What the knitter says in words or lists rather than one number.

@@ -64,6 +64,24 @@ type Plan struct {
 	BandYarnGrams float64
 	Yarn          YarnState
 
+	// The wearer.
+	NeckBase    Num // from the girth halfway up
+	HeadNeeded  Num // opening that the head asks for
+	HeadMissing Num // of it, with the slit there is
+	SlitLength  Num // slit that makes up what is missing
+	BandSlope   float64
+	TopRoom     Num // upper edge at rest less the neck halfway up; below 0 it stretches
+
+	PitchRatio Num // stitch width over needle pitch
+
+	// A mock rib.
+	EmptyColumns []int // needles out of work, from the left edge
+	WorkStitches int
+
+	// A shaped neck edge.
+	PickFront, PickBack, PickSleeves, PickTotal int
+	PickDifference                              int // band's stitches less those picked up
+
 	has         known
 	grading     grading
 	layers      int
@@ -73,7 +91,8 @@ type Plan struct {
 // known is which groups of results could be worked out.
 type known struct {
 	neck, wanted, band, yoke, rows, depth, fold, relaxed, stretched, head,
-	hem, loop, off, yarn, yarnSpan, grams bool
+	hem, loop, off, yarn, yarnSpan, grams, neckBase, slope, topRoom, needed,
+	mock, picks, front, back, pitch bool
 }
 
 // Solve works out what in allows. in has its defaults filled in; results that
@@ -83,8 +102,12 @@ func Solve(in Inputs) Plan {
 	p.solveStitches()
 	p.solveRows()
 	p.solveWidths()
+	p.solveComfort()
 	p.solveRib()
+	p.solveMock()
 	p.solveHem()
 	p.solveYarn()
+	p.solveShaped()
+	p.solveMachine()
 	return p
 }

@@ -24,6 +24,8 @@ const (
 	RoundRows     = "rows-nearest"    // to the rows whose depth is nearest, the larger on a tie
 	RoundRowsHeld = "rows-held"       // to the fewest or the most rows planned
 	RoundDown     = "whole-down"
+	RoundSlopes   = "slopes-nearest" // each of two equal parts to the nearest
+	RoundHalfUp   = "half-up"        // up to the next half
 )
 
 // The rules a number can come from.
@@ -53,6 +55,19 @@ const (
 	RuleGrams      = "grams-of-length"
 	RuleLoop       = "loop-from-gauge"
 	RuleHead       = "weaker-edge"
+
+	RuleNeckBase       = "base-from-middle"
+	RuleHeadNeeded     = "head-and-room"
+	RuleHeadMissing    = "head-less-opening"
+	RuleSlit           = "half-of-missing"
+	RuleSlope          = "slope-of-cone"
+	RuleTopRoom        = "edge-less-neck"
+	RuleMock           = "needles-in-work"
+	RuleMockYarn       = "yarn-of-mock-rib"
+	RulePickPiece      = "stitches-of-piece"
+	RulePickTotal      = "sum-of-pieces"
+	RulePickDifference = "band-less-picked"
+	RulePitchRatio     = "stitch-over-pitch"
 )
 
 // Rules lists every rule a record can name.
@@ -60,7 +75,9 @@ func Rules() []string {
 	return []string{RuleSaid, RuleBody, RuleClick, RuleWanted, RuleCloses, RuleNeck,
 		RuleYoke, RuleCentred, RuleRows, RuleTotal, RuleDepth, RuleFoldClicks, RuleSeam,
 		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
-		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead}
+		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead, RuleNeckBase, RuleHeadNeeded,
+		RuleHeadMissing, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
+		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio}
 }
 
 // Record is how number k of the plan came about; ok is false where it is not
@@ -70,7 +87,8 @@ func (p Plan) Record(k Key) (Record, bool) {
 	if p.In.Has(k) {
 		return p.said(k, k), true
 	}
-	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn} {
+	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn,
+		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine} {
 		if r, ok := part(k); ok {
 			r.Key = k
 			if r.Rounding == "" {

@@ -65,7 +65,7 @@ func (p Plan) recordBand() Record {
 	r.From = []Key{WantedStitches, KeyRib, EdgeStitches}
 	r.Check = itoa(p.BandStitches)
 	if rib := p.In.Rib; !rib.IsPlain() {
-		groups := len(p.RibColumns) / rib.Purl
+		groups := (len(p.RibColumns) + len(p.EmptyColumns)) / rib.Purl
 		r.Check = fmt.Sprintf("2 * %d + %d * %d + %d * %d", edge(p.In),
 			groups, rib.Purl, groups-1, rib.Knit)
 	}
@@ -90,9 +90,8 @@ func (p Plan) recordColumns(k Key) (Record, bool) {
 	case ColumnCount:
 		r := Record{Rule: RuleColumns, From: []Key{BandStitches, KeyRib, EdgeStitches},
 			Expr: "0", Value: float64(len(p.RibColumns))}
-		if rib := p.In.Rib; !rib.IsPlain() {
-			r.Expr = fmt.Sprintf("(%d - 2 * %d + %d) / (%d + %d) * %d", p.BandStitches,
-				edge(p.In), rib.Knit, rib.Knit, rib.Purl, rib.Purl)
+		if !p.In.Rib.IsPlain() && !p.has.mock {
+			r.Expr = p.columnsExpr()
 		}
 		return r, true
 	case LoopsToLatch:
@@ -106,11 +105,21 @@ func (p Plan) recordColumns(k Key) (Record, bool) {
 	return Record{}, false
 }
 
+// columnsExpr counts the purl columns.
+func (p Plan) columnsExpr() string {
+	rib := p.In.Rib
+	return fmt.Sprintf("(%d - 2 * %d + %d) / (%d + %d) * %d", p.BandStitches,
+		edge(p.In), rib.Knit, rib.Knit, rib.Purl, rib.Purl)
+}
+
 // hemExpr counts the list, the end that the list does not reach by itself, and
 // what gave way without finding a place.
 func (p Plan) hemExpr() string {
 	n, every := p.BandStitches, max(p.In.Int(HemEvery), 1)
-	if n < 3 {
+	switch {
+	case p.has.mock:
+		return p.columnsExpr()
+	case n < 3:
 		return "0"
 	}
 	expr := fmt.Sprintf("floor((%d - 3) / %d) + 1", n, every)

@@ -28,10 +28,14 @@ func (p Plan) recordWidths(k Key) (Record, bool) {
 		if !p.Doubled {
 			edge = fold
 		}
-		return Record{Rule: RuleHead, From: append(from, RibDraw, RibStretch, EdgeStretch),
+		r := Record{Rule: RuleHead, From: append(from, RibDraw, RibStretch, EdgeStretch),
 			Expr: fmt.Sprintf("min(%s * %s * %s, %s * %s)", fold, p.num(RibDraw),
 				p.num(RibStretch), edge, p.num(EdgeStretch)),
-			Value: p.HeadOpening.Float()}, p.has.head
+			Value: p.HeadOpening.Float()}
+		if p.In.Num(Slit).Sign() > 0 {
+			r.Expr, r.From = r.Expr+" + 2 * "+p.num(Slit), append(r.From, Slit)
+		}
+		return r, p.has.head
 	}
 	return Record{}, false
 }

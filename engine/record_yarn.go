@@ -48,6 +48,9 @@ func (p Plan) recordBandYarn(loop string, v float64, loopFrom ...Key) Record {
 		rows += fmt.Sprintf(" + 1 + %d * %s", p.FoldRow, p.percent())
 		from = append(from, FoldRow)
 	}
+	if p.has.mock {
+		return p.recordMockYarn(loop, rows, from, v)
+	}
 	if p.Doubled {
 		rows += " + 1" // the closing row
 	}

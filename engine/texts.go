@@ -1,10 +1,13 @@
 package engine
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // textKeys lists the inputs that are words or lists, in the order in which
 // they are shown after the numbers. Garment and rib have fields of their own.
-var textKeys = [...]Key{KeyYokeMethod}
+var textKeys = [...]Key{KeyYokeMethod, KeyWearer, KeyFibre, KeySetMethod, KeyBandKind, KeyMachine}
 
 const numberOfTextKeys = len(textKeys)
 
@@ -48,6 +51,14 @@ func TextChoices(k Key) []string {
 	switch k {
 	case KeyYokeMethod:
 		return []string{string(EqualCuts), string(SequenceA), string(SequenceB), string(SequenceC), string(StraightCone)}
+	case KeyFibre:
+		return fibres[:]
+	case KeySetMethod:
+		return setMethods[:]
+	case KeyBandKind:
+		return []string{BandLatched, BandMock, BandRolled}
+	case KeyMachine:
+		return []string{MachineFine, MachineStandard, MachineMid, MachineChunky}
 	}
 	return nil
 }
@@ -56,10 +67,15 @@ func TextChoices(k Key) []string {
 // k. What it gives it takes again unchanged.
 func normalText(k Key, s string) (string, bool) {
 	s = strings.TrimSpace(s)
-	for _, c := range TextChoices(k) {
-		if s == c {
-			return c, true
-		}
+	switch k {
+	case KeyWearer:
+		w, ok := ParseWhom(s)
+		return w.String(), ok
+	case KeyFibre:
+		return normalFibre(s)
+	}
+	if slices.Contains(TextChoices(k), s) {
+		return s, true
 	}
 	return "", false
 }

@@ -8,6 +8,8 @@ var resultKeys = [...]Key{
 	LeanDegrees, RibColumns, ColumnCount, LoopsToLatch, HemNeedles, HemCount,
 	OffYarn, BandYarn, BandYarnLow, BandYarnHigh, BandYarnGrams, LoopLength,
 	HeadOpening,
+	HeadNeeded, HeadMissing, SlitLength, NeckBase, TopRoom, BandSlope, StitchPitch,
+	WorkStitches, EmptyNeedles, PickFront, PickBack, PickSleeves, PickTotal, PickDifference,
 }
 
 // ResultKeys lists every result in the order in which results are shown.
@@ -40,6 +42,8 @@ func (p Plan) needles(k Key) (any, bool) {
 		return needleNames(p.RibColumns, p.BandStitches), p.has.band
 	case HemNeedles:
 		return needleNames(p.HemColumns, p.BandStitches), p.has.hem
+	case EmptyNeedles:
+		return needleNames(p.EmptyColumns, p.BandStitches), p.has.mock
 	case Rehang:
 		return p.Rehang, p.Rehang != nil
 	case Tension:
@@ -93,6 +97,18 @@ func (p Plan) count(k Key) (int, bool) {
 		return len(p.RibColumns) * p.TotalRows, p.has.band && p.has.rows
 	case HemCount:
 		return len(p.HemColumns), p.has.hem
+	case WorkStitches:
+		return p.WorkStitches, p.has.mock
+	case PickFront:
+		return p.PickFront, p.has.front
+	case PickBack:
+		return p.PickBack, p.has.back
+	case PickSleeves:
+		return p.PickSleeves, p.has.picks && p.In.Has(SleeveHeld)
+	case PickTotal:
+		return p.PickTotal, p.has.picks
+	case PickDifference:
+		return p.PickDifference, p.has.front && p.has.back && p.has.band // else part of the edge is not told
 	}
 	return 0, false
 }
@@ -130,6 +146,27 @@ func (p Plan) measure(k Key) (float64, bool) {
 		return p.LoopLength, p.has.loop
 	case HeadOpening:
 		return p.HeadOpening.Float(), p.has.head
+	}
+	return p.comfort(k)
+}
+
+// comfort is a real number about the wearer or the bed.
+func (p Plan) comfort(k Key) (float64, bool) {
+	switch k {
+	case HeadNeeded:
+		return p.HeadNeeded.Float(), p.has.needed
+	case HeadMissing:
+		return p.HeadMissing.Float(), p.has.needed && p.has.head
+	case SlitLength:
+		return p.SlitLength.Float(), p.has.needed && p.has.head
+	case NeckBase:
+		return p.NeckBase.Float(), p.has.neckBase
+	case TopRoom:
+		return p.TopRoom.Float(), p.has.topRoom
+	case BandSlope:
+		return p.BandSlope, p.has.slope
+	case StitchPitch:
+		return p.PitchRatio.Float(), p.has.pitch
 	}
 	return 0, false
 }

@@ -22,6 +22,7 @@ const (
 	YarnIsTight     = "yarn-tight"         // as yarn-short
 	HeadTight       = "head-tight"         // head_opening, needed, edge: 1 if the sewn edge decides
 	HeadUnknown     = "head-unknown"       // none
+	FibreHeat       = "fibre-heat"         // none: steam on a fibre that heat spoils
 )
 
 // Usual spans, outside of which a caution is due: rows over stitches of a
@@ -41,6 +42,9 @@ func (p Plan) Warnings() []Warning {
 	p.warnRows(&w)
 	p.warnHead(&w)
 	p.warnYarn(&w)
+	if p.In.Text(KeySetMethod) == SetSteam && HeatHurts(p.In.Text(KeyFibre)) {
+		w.add(FibreHeat, nil)
+	}
 	return w
 }
 
@@ -124,7 +128,7 @@ func (p Plan) warnHead(w *warnings) {
 	}
 	if passes, ok := p.HeadPasses(); ok && !passes {
 		needs, _ := p.HeadNeeds()
-		w.add(HeadTight, map[string]Num{"head_opening": p.HeadOpening, "needed": needs,
+		w.add(HeadTight, map[string]Num{"head_opening": p.HeadOpening, "needed": needs, "slit": p.SlitLength,
 			"edge": flag(p.EdgeIsTighter)})
 	}
 }

@@ -91,6 +91,9 @@ func (p *Plan) yarnRows() Num {
 
 // bandYarn is metres for the band and for sewing it off, loop in cm.
 func (p *Plan) bandYarn(loop float64) float64 {
+	if p.has.mock {
+		return p.mockYarn(loop)
+	}
 	return (float64(p.BandStitches)*loop*p.YarnRows.Float() + p.OffYarn.Float()) / 100
 }
 

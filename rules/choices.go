@@ -64,5 +64,11 @@ func (k KeyCard) ChoiceLabel(v string) string {
 			return ch.Label
 		}
 	}
+	if parts := strings.Split(v, "+"); len(parts) > 1 {
+		for i, p := range parts {
+			parts[i] = strings.TrimSuffix(k.ChoiceLabel(p), " yarn")
+		}
+		return "a blend of " + strings.Join(parts, " and ")
+	}
 	return v
 }

@@ -23,7 +23,8 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 // Filled is said with the defaults under it. Those of a part around the band
 // hold only where something of that part was said.
 func (b *Book) Filled(said engine.Inputs) engine.Inputs {
-	in := said.Over(b.Defaults(said.Rib))
+	in := said.Over(b.given(said))
+	in = in.Over(b.Defaults(in.Rib))
 	for _, k := range b.Keys {
 		if k.Part != "" && !in.Has(k.Key) && b.Uses(said, k.Part) {
 			in = k.withDefault(in)

@@ -29,13 +29,15 @@ const (
 	Grams       Dimension = "g"
 	YarnCount   Dimension = "m/100g"
 	PerStitch   Dimension = "cm/stitch"
+	Hours       Dimension = "hours"
+	Person      Dimension = "wearer" // a word: whom it is for
 )
 
 var dimensions = map[Dimension]bool{
 	Choice: true, Girth: true, Length: true, Millimetres: true, Gauge: true,
 	Rows: true, Stitches: true, Needles: true, Bumps: true, LayersDim: true,
 	Clicks: true, Dial: true, Percent: true, Ratio: true, Grams: true,
-	YarnCount: true, PerStitch: true,
+	YarnCount: true, PerStitch: true, Hours: true, Person: true,
 }
 
 // KeyCard is one input: how it is named, asked, measured and judged.
@@ -50,6 +52,8 @@ type KeyCard struct {
 	// band itself: its default holds only once something of the part was said.
 	Part    string
 	Choices []ChoiceCard // the words that a choice may be
+	gives   map[string][]string
+	Texts   map[string]string // more about a choice, by its value
 	// Usual and Possible are the lowest and highest plausible value: within
 	// Usual a value is taken, within Possible with a remark, beyond asked.
 	Usual, Possible [2]engine.Num
@@ -102,6 +106,12 @@ func readKey(c Card, bad *faults) KeyCard {
 	}
 	k.Part = c.Fields["part"]
 	k.Choices = readChoices(c, k.Key)
+	k.gives, k.Texts = readGives(c, k.Choices), map[string]string{}
+	for _, ch := range k.Choices {
+		if text := c.Section(ch.Value); text != "" {
+			k.Texts[ch.Value] = text
+		}
+	}
 	switch text := c.Fields["default"]; {
 	case text == "":
 	case engine.IsText(k.Key):
@@ -140,6 +150,7 @@ func checkKey(c Card, k KeyCard, bad *faults) {
 		checkSpan(c, k, bad)
 	}
 	checkChoices(c, k, bad)
+	checkGives(c, k, bad)
 }
 
 func checkSpan(c Card, k KeyCard, bad *faults) {

@@ -1,6 +1,9 @@
 package rules
 
-import "strings"
+import (
+	"cmp"
+	"strings"
+)
 
 // Kind is what a source is.
 type Kind string
@@ -18,6 +21,7 @@ const (
 type Source struct {
 	ID    string
 	Where string // title and site, for people
+	Short string // a few words for within a sentence, Where if there are none
 	Kind  Kind
 	Note  string // how far it carries, "" where nothing needs saying
 }
@@ -34,7 +38,7 @@ func (b *Book) Source(id string) (Source, bool) {
 func (b *Book) readSources(bad *faults) {
 	b.Sources = make(map[string]Source, len(b.cards["sources"]))
 	for _, c := range b.cards["sources"] {
-		s := Source{ID: c.ID, Where: c.Fields["where"], Kind: Kind(c.Fields["kind"]), Note: c.Fields["note"]}
+		s := Source{ID: c.ID, Where: c.Fields["where"], Short: cmp.Or(c.Fields["short"], c.Fields["where"]), Kind: Kind(c.Fields["kind"]), Note: c.Fields["note"]}
 		switch s.Kind {
 		case Published, Dataset, Standard, CommonPractice, OwnArithmetic:
 		default:

@@ -14,7 +14,8 @@ var compared = []engine.Key{
 	engine.BandStitches, engine.NeckResult, engine.YokeDecreases, engine.LayerRows, engine.TotalRows,
 	engine.DepthResult, engine.FoldClicks, engine.ColumnCount, engine.LoopsToLatch, engine.HemCount,
 	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference, engine.StretchedCircumference, engine.LeanDegrees,
-	engine.HeadOpening, engine.OffYarn, engine.BandYarn, engine.BandYarnGrams,
+	engine.HeadOpening, engine.HeadMissing, engine.SlitLength, engine.TopRoom, engine.WorkStitches, engine.StitchPitch,
+	engine.PickFront, engine.PickBack, engine.PickSleeves, engine.PickTotal, engine.PickDifference, engine.OffYarn, engine.BandYarn, engine.BandYarnGrams,
 }
 
 // Differences is a table of the results that differ between two plans, before

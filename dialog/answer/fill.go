@@ -75,7 +75,7 @@ func (v Voice) Warning(w engine.Warning) string {
 			return ""
 		}
 		switch name {
-		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed":
+		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed", "slit":
 			return v.Len(n.Float())
 		case "need_low", "need_high", "yarn_left":
 			return trim(n.Float(), 0) + " g"

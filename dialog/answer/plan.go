@@ -13,7 +13,8 @@ import (
 func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 	var items []string
 	for _, part := range []func(engine.Plan) string{
-		v.stitchPart, v.rehangPart, v.rowPart, v.ribPart, v.hemPart, v.sizePart, v.yarnPart,
+		v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
+		v.yarnPart, v.settingPart,
 	} {
 		if s := part(p); s != "" {
 			items = append(items, "- "+s)
@@ -150,9 +151,9 @@ func (v Voice) span(k engine.Key, low, high float64) string {
 // Spans is how far this plan's estimates may be out: what the knitter has
 // measured is certain.
 func (v Voice) Spans(p engine.Plan) engine.Spans {
-	r := v.Book.RibFactors(p.In.Rib)
+	r := v.Book.Factors(p.In)
 	s := engine.Spans{DrawLow: r.DrawLow, DrawHigh: r.DrawHigh, StretchLow: r.StretchLow, StretchHigh: r.StretchHigh}
-	base := v.Book.Defaults(p.In.Rib)
+	base := v.Book.Defaults(p.In.Rib).With(engine.RibDraw, r.Draw).With(engine.RibStretch, r.Stretch)
 	for _, k := range []engine.Key{engine.RibDraw, engine.RibStretch, engine.NumberEffect, engine.EdgeStretch} {
 		if !p.In.Same(base, k) {
 			s = s.Measured(k, p.In.Num(k))
@@ -237,6 +238,12 @@ func Matters(k engine.Key, p engine.Plan) bool {
 		return p.In.Has(engine.MainTension)
 	case engine.Ease:
 		return p.In.Has(engine.NeckBody)
+	case engine.NeckFactor:
+		return false // it serves the offer of a neck alone
+	case engine.RestHours, engine.KeySetMethod:
+		return false // told under how the band is set
+	case engine.Head:
+		return p.In.Garment == engine.Pullover
 	}
 	return true
 }

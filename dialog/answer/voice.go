@@ -129,6 +129,9 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 
 // Text is the word or list s of key k as people say it.
 func (v Voice) Text(k engine.Key, s string) string {
+	if w, ok := engine.ParseWhom(s); ok && k == engine.KeyWearer {
+		return whomWords(w)
+	}
 	card, _ := v.Book.Key(k)
 	return card.ChoiceLabel(s)
 }
@@ -144,6 +147,9 @@ func (v Voice) cut(cm float64) string {
 // Figure is the number f of kind k with its unit.
 func (v Voice) Figure(k engine.Key, f float64) string {
 	unit := v.unit(k)
+	if k == engine.PickRatio {
+		return pickWords(f)
+	}
 	switch unit {
 	case "cm":
 		return v.Len(f)
@@ -214,6 +220,8 @@ func (v Voice) listValue(p engine.Plan, k engine.Key) string {
 		return NeedleRuns(p.RibColumns, p.BandStitches)
 	case engine.HemNeedles:
 		return NeedleRuns(p.HemColumns, p.BandStitches)
+	case engine.EmptyNeedles:
+		return NeedleRuns(p.EmptyColumns, p.BandStitches)
 	case engine.Rehang:
 		return RehangWords(p)
 	}

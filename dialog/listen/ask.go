@@ -6,7 +6,7 @@ import "foldrow/engine"
 func (r *reading) inputs() []engine.Key {
 	var out []engine.Key
 	for _, m := range r.l.mentions {
-		if m.key != "" && !m.result && !m.beside && !contains(out, m.key) {
+		if m.key != "" && !m.result && !m.beside && !(m.text != "" && r.onlyAsked(m.key)) && !contains(out, m.key) {
 			out = append(out, m.key)
 		}
 	}

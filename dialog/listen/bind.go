@@ -26,9 +26,12 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
 	b.notOurs()
 	b.takeBack()
+	b.wearer()
 	b.phrasings()
 	b.choices()
 	b.texts()
+	b.blend()
+	b.hours()
 	b.ribWords()
 	b.swatchTold()
 	b.rates()

@@ -3,7 +3,6 @@ package listen
 import (
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
-	"foldrow/rules"
 )
 
 // Kind says what a line does.
@@ -116,8 +115,8 @@ type Meaning struct {
 	Vague   Ask      // of kind Vague
 	Slip    Slip     // of kind Trouble
 	After   Finished // of kind After
-	Wearer  rules.Wearer
-	Worn    bool // Wearer is said
+	Whom    engine.Whom
+	Worn    bool // Whom is said
 }
 
 // Ask is a change wished without an amount ("a bit deeper"), which is asked

@@ -38,7 +38,7 @@ func (r *reading) measure() (Meaning, bool) {
 
 func (r *reading) measureMeaning(topic string, keys []engine.Key) Meaning {
 	m := Meaning{Kind: Measure, Topic: topic, Keys: keys}
-	m.Wearer, m.Worn = wearerOf(r.l.text)
+	m.Whom, m.Worn = r.whom()
 	return m
 }
 

@@ -155,6 +155,8 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 		return q.Unit == "" || q.Unit == "%"
 	case rules.Ratio:
 		return !q.Ordinal && (q.Unit == "" || q.Unit == "%")
+	case rules.Hours:
+		return !q.Ordinal && q.Unit == ""
 	case rules.Grams:
 		return q.Unit == "g" || q.Unit == "oz" || q.Unit == ""
 	case rules.YarnCount:

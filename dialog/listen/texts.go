@@ -5,7 +5,10 @@ import "foldrow/engine"
 // texts binds the words that choose one of a few values ("equal cuts").
 func (b *binder) texts() {
 	for _, m := range b.l.mentions {
-		if m.text == "" || m.beside && !b.namesPartOf(m.key) || b.dropped[m.from] {
+		if m.text == "" || m.beside && !b.namesPartOf(m.key) && !b.saysOther(m) || b.dropped[m.from] {
+			continue
+		}
+		if ours(m.key) && b.questionOnly() {
 			continue
 		}
 		if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
@@ -23,6 +26,17 @@ func (b *binder) namesPartOf(k engine.Key) bool {
 	part := b.x.spans[k].Part
 	for _, m := range b.l.mentions {
 		if m.text == "" && m.key != "" && (m.key == k || part != "" && b.x.spans[m.key].Part == part) {
+			return true
+		}
+	}
+	return false
+}
+
+// saysOther reports whether another choice of the same key stands in the line
+// by a sure name: "a standard and a chunky machine".
+func (b *binder) saysOther(one mention) bool {
+	for _, m := range b.l.mentions {
+		if m.key == one.key && m.text != "" && m.text != one.text && !m.beside {
 			return true
 		}
 	}

@@ -1,0 +1,38 @@
+package answer
+
+import (
+	"fmt"
+
+	"foldrow/engine"
+)
+
+// pickWords is a ratio along a slope as it is counted: "4 for every 5 rows".
+func pickWords(f float64) string {
+	of, every := engine.BestFraction(engine.Frac(int64(f*1e6+0.5), 1e6), 10)
+	return fmt.Sprintf("%d for every %s", of, Count(every, "row", "rows"))
+}
+
+// whomWords is a wearer as people say it: "a girl of 3", "a baby of 6
+// months", "a woman, US size 12".
+func whomWords(w engine.Whom) string {
+	if w.Adult {
+		who := map[string]string{"female": "a woman", "male": "a man", "": "an adult"}[w.Sex]
+		switch {
+		case w.Size == "":
+			return who
+		case w.Size[0] >= '0' && w.Size[0] <= '9':
+			return who + ", US size " + w.Size
+		}
+		return who + ", size " + w.Size
+	}
+	who := map[string]string{"female": "a girl", "male": "a boy", "": "a child"}[w.Sex]
+	switch {
+	case w.Months == 0:
+		return "a newborn"
+	case w.Months >= 24 && w.Months%12 == 0:
+		return fmt.Sprintf("%s of %d", who, w.Months/12)
+	case w.Sex == "" && w.Months < 24:
+		who = "a baby"
+	}
+	return who + " of " + Count(w.Months, "month", "months")
+}

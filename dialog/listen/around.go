@@ -1,0 +1,142 @@
+package listen
+
+import (
+	"slices"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// hours binds how long the band rests: "rest 12 hours", "two days to dry".
+// Hours that nothing says are for resting are somebody's time.
+func (b *binder) hours() {
+	if !b.l.has("rest", "dry", "drying", "lie", "leave") || b.ctx.Making && !b.l.has("rest", "dry", "drying") {
+		return
+	}
+	for i, t := range b.l.tokens {
+		if t.q == nil || t.q.Unit != "" || t.q.Range || t.q.Problem != "" || t.q.Ordinal || i+1 >= len(b.l.tokens) {
+			continue
+		}
+		per := map[string]int64{"hour": 1, "h": 1, "hr": 1, "day": 24}[b.l.tokens[i+1].stem]
+		if per == 0 {
+			continue
+		}
+		b.dropped[i] = false
+		if b.add(engine.RestHours, i, 1) {
+			s := &b.sets[len(b.sets)-1]
+			s.Value = s.Value.Mul(engine.Int(per))
+		}
+	}
+}
+
+// questionOnly reports a plain question, in which a word is no choice: "can I
+// steam acrylic yarn", "what is mock rib".
+func (b *binder) questionOnly() bool {
+	if b.l.begin >= len(b.l.tokens) || b.l.has("if", "suppos", "suppose", "about", "compar", "instead", "versus", "vs", "or", "against", "fit", "pass") {
+		return false
+	}
+	switch b.l.tokens[b.l.begin].text {
+	case "what", "which", "how", "can", "could", "may", "do", "does", "is", "are", "should", "will", "would", "why", "when", "where", "must":
+		return !strings.HasPrefix(b.l.text, "can you") && !strings.HasPrefix(b.l.text, "could you") && !strings.HasPrefix(b.l.text, "will you")
+	}
+	return false
+}
+
+// ours are the choices that a plain question does not set.
+func ours(k engine.Key) bool {
+	switch k {
+	case engine.KeyFibre, engine.KeySetMethod, engine.KeyBandKind, engine.KeyMachine:
+		return true
+	}
+	return false
+}
+
+// blend makes one fibre of those that a line names together: "a blend of wool
+// and acrylic", "80 % wool 20 % nylon".
+func (b *binder) blend() {
+	if !b.l.has("blend", "mix", "mixture", "and", "with", "percent", "%") && !strings.Contains(b.l.text, "%") || b.l.has("compar", "or") {
+		return
+	}
+	var parts []string
+	at := -1
+	for _, m := range b.l.mentions {
+		if m.key != engine.KeyFibre || m.text == "" {
+			continue
+		}
+		if at < 0 {
+			at = m.from
+		}
+		if !slices.Contains(parts, m.text) {
+			parts = append(parts, m.text)
+		}
+		for i := m.from - 1; i >= 0 && i >= m.from-2; i-- { // "80 % wool"
+			if q := b.l.tokens[i].q; q != nil && q.Unit == "%" {
+				b.used[i] = true
+			}
+		}
+	}
+	if len(parts) < 2 {
+		return
+	}
+	for i := 0; i < len(b.sets); i++ {
+		if b.sets[i].Key == engine.KeyFibre {
+			b.sets, b.at = slices.Delete(b.sets, i, i+1), slices.Delete(b.at, i, i+1)
+			i--
+		}
+	}
+	b.sets, b.at = append(b.sets, Set{Key: engine.KeyFibre, Text: strings.Join(parts, "+"), Near: 1}), append(b.at, at)
+}
+
+// machineFit: which class of machine suits the yarn or the gauge, with what
+// the question brings of them.
+func (r *reading) machineFit() (Meaning, bool) {
+	if !r.cue("machine-fit") || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Topic: "machine-fit", Keys: []engine.Key{engine.StitchPitch}}
+	for _, s := range r.b.sets {
+		switch s.Key {
+		case engine.StitchGauge, engine.NeedlePitch, engine.KeyMachine:
+			m.Sets = append(m.Sets, s)
+		default:
+			return Meaning{}, false
+		}
+	}
+	for _, y := range r.x.book.Tables.YarnNames {
+		if strings.Contains(r.l.text, strings.ToLower(y.Name)) {
+			m.Name = y.Name
+		}
+	}
+	return m, true
+}
+
+// smallestNeck: "smallest neck that passes a 56 cm head", answered backwards
+// with a head, or a wearer, that serves this answer only.
+func (r *reading) smallestNeck() (Meaning, bool) {
+	if !r.l.has("smallest", "narrowest", "tightest", "least", "closest", "fewest") || !r.l.has("neck", "opening", "stitch") ||
+		!r.l.has("head", "pass", "fit", "go", "over", "through") || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key != engine.Head && s.Key != engine.KeyWearer {
+			return Meaning{}, false
+		}
+	}
+	return Meaning{Kind: Backwards, Topic: "smallest-neck", Keys: []engine.Key{engine.NeckResult}, Sets: r.b.sets}, true
+}
+
+// passesWearer: "will it go over the head of a 5 year old": the table's head
+// serves this answer only.
+func (r *reading) passesWearer() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.KeyWearer || r.l.has("if") || r.b.problem.Code != "" ||
+		!r.l.has("fit", "pass", "over", "through") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.HeadOpening}, Sets: r.b.sets}, true
+}
+
+// onlyAsked: a choice's word in a plain question is what the question is
+// about, and names no input: "what is mock rib".
+func (r *reading) onlyAsked(k engine.Key) bool {
+	return r.b != nil && ours(k) && r.b.questionOnly() && !r.cue(Why)
+}
