@@ -33,11 +33,34 @@ func (b *binder) choices() {
 			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
 				continue
 			}
+			if b.otherGarment(m) {
+				continue // "a pullover, he hates buttons"
+			}
 			if b.ctx.Open == "garment" || b.meansGarment(m) {
 				b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: m.garment, Near: 1}), append(b.at, m.from)
 			}
 		}
 	}
+}
+
+// otherGarment: m tells a garment by one of its parts, and the line names the
+// other one outright.
+func (b *binder) otherGarment(m mention) bool {
+	noun := func(m mention) bool {
+		for _, t := range b.l.tokens[m.from:m.to] {
+			switch t.stem {
+			case "cardigan", "pullover", "jumper", "sweat", "sweater", "jersey", "jacket":
+				return true
+			}
+		}
+		return false
+	}
+	for _, o := range b.l.mentions {
+		if o.garment != "" && o.garment != m.garment && noun(o) && !noun(m) {
+			return true
+		}
+	}
+	return false
 }
 
 // ribWords reads "two knit, one purl".

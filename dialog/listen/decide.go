@@ -101,6 +101,9 @@ func (r *reading) safety() (Meaning, bool) {
 	if !r.l.has("saf", "safe", "safety", "danger", "dangerous", "hurt", "chok", "choke", "careful", "caution", "burn", "harm") && !(r.l.has("button", "cord", "ribbon", "tie") && r.l.has("baby", "child", "children", "toddler", "kid")) {
 		return Meaning{}, false
 	}
+	if !r.asks() && len(r.b.sets) > 0 && r.b.problem.Code == "" && !r.l.has("baby", "child", "children", "toddler", "kid") {
+		return Meaning{}, false // "an inch, I don't like things choking me"
+	}
 	f, _ := r.x.caution.best(r.l)
 	if f.cover < 0.3 || f.mass < 1 || r.b.sure() && !r.asks() && r.ctx.Open != "garment" {
 		return Meaning{}, false
@@ -120,7 +123,7 @@ func (r *reading) theDefault() (Meaning, bool) {
 // taken for something else ("a good film to watch while I knit").
 func (r *reading) beyond() (Meaning, bool) {
 	named := len(r.inputs()) > 0 || len(r.results()) > 0
-	if !r.cue(Outside) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
+	if !r.cue(Outside) || r.cue(Notebook) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
@@ -164,13 +167,27 @@ func (r *reading) outside() (Meaning, bool) {
 			words++
 		}
 	}
-	if r.cue(Outside) && craft <= words/2 && words > 1 || r.asks() && words >= 3 && craft == 0 && !r.pronounOnly() {
+	if r.cue(Outside) && craft <= words/2 && words > 1 || r.asks() && words >= 3 && (craft == 0 && !r.pronounOnly() || r.strange() && r.craftWords() == 0) {
 		return Meaning{Kind: Outside}, true
 	}
 	return Meaning{}, false
 }
 
+// strange: a word of some length that rules/ knows in no form, in a line
+// without a word of the craft: "will it rain in Utrecht".
+func (r *reading) strange() bool {
+	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
+		if t.q == nil && len(t.text) >= 4 && !r.x.knows(t) {
+			return true
+		}
+	}
+	return false
+}
+
 // pronounOnly: "can it be a bit different" is about the plan, only not clear.
 func (r *reading) pronounOnly() bool {
+	if r.strange() {
+		return false
+	}
 	return r.l.has("it", "this", "that", "them", "one", "bit", "same", "other", "thing") && !r.cue(Outside)
 }

@@ -12,6 +12,17 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	if cut {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "long", Count: len(text)}}
 	}
+	if apart := x.unglue(clean); apart != clean {
+		if m := x.readLine(apart, ctx); m.Kind != Unclear && m.Kind != Outside && m.Kind != Notebook {
+			return m
+		}
+	}
+	return x.readLine(clean, ctx)
+}
+
+// readLine reads a clean line, with its slips of spelling mended where it then
+// means something.
+func (x *Lexicon) readLine(clean string, ctx Context) Meaning {
 	l := x.line(clean)
 	if len(l.tokens) == 0 {
 		return x.marks(clean, ctx)
@@ -69,7 +80,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.machineFit, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
 		r.finishedBand, r.machine, r.wrongDial, r.calibrate, r.measure, r.shake, r.compare,
 		r.refused, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.passes, r.passesWearer, r.smallestNeck, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
-		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.outside,
+		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.greeting, r.outside,
 	} {
 		if m, ok := reader(); ok {
 			return r.settled(m)

@@ -22,7 +22,17 @@ func (x *Lexicon) respell(l *Line) *Line {
 		if x.knows(t) {
 			continue
 		}
-		if to, ok := x.spell().correct(t.text); ok {
+		to, ok := "", false
+		if len(t.text) > 3 { // of three letters nearly anything can be made
+			to, ok = x.spell().correct(t.text)
+		}
+		if !ok {
+			to, ok = x.parted(t.text)
+		}
+		if !ok {
+			to, ok = x.spell().correct(t.text)
+		}
+		if ok {
 			text = text[:t.start] + to + text[t.end:]
 			fixes = append(fixes, Fix{t.text, to})
 		}

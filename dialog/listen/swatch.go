@@ -61,7 +61,13 @@ func (b *binder) ownLength(counts map[engine.Key]int, lengths []int, rated int) 
 		first, other, k = other, first, engine.RowGauge
 	}
 	p, q := b.l.tokens[first].q, b.l.tokens[other].q
-	if at := lengths[0]; at < first && p.Over.Equal(q.Over) && p.OverUnit == q.OverUnit && b.side(at) != countKey(q.Unit) {
+	at := lengths[0]
+	if shared := p.Over.Equal(q.Over) && p.OverUnit == q.OverUnit; shared && at > other {
+		// "30 stitches across 11 cm and 44 rows up 12 cm"
+		b.countedOver(countKey(q.Unit), other, at, b.l.tokens[at].q.Unit)
+		return
+	}
+	if at < first && p.Over.Equal(q.Over) && p.OverUnit == q.OverUnit && b.side(at) != countKey(q.Unit) {
 		b.countedOver(k, first, at, b.l.tokens[at].q.Unit)
 	}
 }

@@ -1,5 +1,7 @@
 package listen
 
+import "foldrow/engine"
+
 // troubleSure: the words fit a trouble's description closely.
 func (r *reading) troubleSure() bool {
 	f, _ := r.x.trouble.best(r.l)
@@ -9,7 +11,7 @@ func (r *reading) troubleSure() bool {
 // troubleFirst takes a description of a trouble before "why" and questions
 // can: "why does my band flare".
 func (r *reading) troubleFirst() (Meaning, bool) {
-	if r.b.sure() || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
+	if r.b.sure() || r.b.has(engine.YarnLength) || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
 	if r.askForm() && !r.cue(Why) && !r.complains() {
@@ -28,7 +30,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
-	if r.b.sure() {
+	if r.b.sure() || r.b.has(engine.YarnLength) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)

@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"foldrow/dialog/listen/quantity"
 	"strings"
 
 	"foldrow/engine"
@@ -18,6 +19,12 @@ func (b *binder) byUnit() {
 		}
 		q := b.l.tokens[i].q
 		switch {
+		case (q.Unit == "row" || q.Unit == "st") && b.mendsGauge(q):
+			k := engine.StitchGauge
+			if q.Unit == "row" {
+				k = engine.RowGauge
+			}
+			b.add(k, i, 1)
 		case q.Unit == "row" && !q.After && !q.Ordinal:
 			if !b.l.has("remov", "unravel", "unravell", "rip", "frog", "last") && !(b.l.has("take", "pull") && b.l.has("out", "back")) {
 				b.add(engine.DepthRows, i, 0)
@@ -40,6 +47,12 @@ func (b *binder) byUnit() {
 			b.byTopic(i)
 		}
 	}
+}
+
+// mendsGauge: "oh no, I meant 38 rows", right after the gauge was told.
+func (b *binder) mendsGauge(q *quantity.Quantity) bool {
+	return b.ctx.Open == "neck" && (b.ctx.Topic == engine.RowGauge || b.ctx.Topic == engine.StitchGauge) && !q.After && !q.Ordinal &&
+		b.l.has("mean", "meant", "no", "not", "sorry", "oops", "wait", "actually", "should")
 }
 
 // corrects gives a lone number to what was set last, where the line mends it:
@@ -93,6 +106,9 @@ func (b *binder) doubtful(i int) bool {
 	if !b.has(k) && !(b.ctx.Open == "gauge" && b.has(engine.StitchGauge)) {
 		return false
 	}
+	if b.depthBeside(k, i) {
+		return true
+	}
 	if s, p := b.x.value(k, q, b.ctx); q.Unit != "" && p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) {
 		b.asked = true // it cannot be that; it may be the depth beside a neck
 		b.byTopic(i)
@@ -103,6 +119,16 @@ func (b *binder) doubtful(i int) bool {
 		b.problem = Problem{Code: "two-values", Key: k, Low: q.Value, High: q.High}
 	}
 	return true
+}
+
+// depthBeside: in "40, 2x2, 3" the last number is no neck and a usual depth.
+func (b *binder) depthBeside(open engine.Key, i int) bool {
+	q := b.l.tokens[i].q
+	if open != engine.Neck || q.Unit != "" || q.Words || !b.has(engine.KeyRib) || b.has(engine.Depth) {
+		return false
+	}
+	s, p := b.x.value(engine.Depth, q, b.ctx)
+	return p.Code == "" && within(s.Value, b.x.spans[engine.Depth].Usual) && b.add(engine.Depth, i, 0)
 }
 
 // openTakes gives the quantity to the open question.
@@ -122,6 +148,11 @@ func (b *binder) openTakes(i int) bool {
 		}
 	case "neck", "depth":
 		k := engine.Key(b.ctx.Open)
+		if k == engine.Depth && q.Unit == "" && i+1 < len(b.l.tokens) && oneOf(b.l.tokens[i+1].text, []string{"r", "rs", "rws"}) {
+			rows := *q // "12 r"
+			rows.Unit = quantity.Row
+			b.l.tokens[i].q, q = &rows, &rows
+		}
 		if k == engine.Depth && q.Unit == "row" && !q.After {
 			return b.add(engine.DepthRows, i, 0)
 		}
@@ -201,7 +232,7 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	case engine.StartClicks, engine.FoldRow, engine.HemEvery, engine.EdgeStretch, engine.RibStretch, engine.RibDraw, engine.NumberEffect, engine.ClickEffect, engine.MainTension, engine.Ease:
 		return 0, false
 	}
-	if lead := strings.TrimRight(b.l.text[:toks[i].start], " "); len(lead) > 1 && strings.HasSuffix(lead, "+") {
+	if lead := strings.TrimRight(b.l.text[:toks[i].start], " "); len(lead) > 1 && strings.HasSuffix(lead, "+") && !b.plusJoins(i) {
 		return 1, false
 	}
 	if s := changeVerb(b.l); s != 0 {
@@ -234,6 +265,9 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 			break
 		}
 		if s := comparativeVerb(toks[j].stem); s != 0 {
+			if (toks[j].text == "up" || toks[j].text == "down") && j == i-1 && k != engine.StitchGauge && k != engine.RowGauge {
+				return s, false // "go up an inch"
+			}
 			if i > 0 && toks[i-1].text == "by" || toks[j].stem == "add" || toks[j].stem == "subtract" || toks[j].text == "off" || toks[j].text == "extra" || toks[j].text == "another" {
 				return s, false
 			}
@@ -243,6 +277,13 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 		}
 	}
 	return 0, false
+}
+
+// plusJoins: the plus before the quantity at i joins two things said, as in
+// "2x2 + 3.5 cm deep".
+func (b *binder) plusJoins(i int) bool {
+	lead := strings.TrimRight(b.l.text[:b.l.tokens[i].start], " ")
+	return i > 0 && b.l.tokens[i-1].q != nil && lead != b.l.text[:b.l.tokens[i].start]
 }
 
 // changeVerb: "shrink the neck 2 cm" changes by, not to.
@@ -268,9 +309,9 @@ func comparativeWord(w string) int {
 
 func comparativeVerb(stem string) int {
 	switch stem {
-	case "add", "increas", "extra", "another", "widen", "deepen", "enlarg", "lengthen", "rais", "grow":
+	case "up", "bump", "nudge", "boost", "add", "increas", "extra", "another", "widen", "deepen", "enlarg", "lengthen", "rais", "grow":
 		return 1
-	case "subtract", "reduc", "decreas", "tak", "take", "cut", "off", "shorten", "lower", "shrink", "narrow", "less", "lessen", "minus":
+	case "down", "shav", "shave", "knock", "trim", "subtract", "reduc", "decreas", "tak", "take", "cut", "off", "shorten", "lower", "shrink", "narrow", "less", "lessen", "minus":
 		return -1
 	}
 	return 0

@@ -60,8 +60,14 @@ func (r *reading) amount() (Meaning, bool) {
 	return m, true
 }
 
+// mostThanks is how many words of thanks are taken for no more than that.
+const mostThanks = 10
+
 // chat: a greeting, thanks or a nod, and nothing else.
 func (r *reading) chat() (Meaning, bool) {
+	if r.thanks() && len(r.l.quantities()) == 0 && !r.asks() && len(r.l.tokens) <= mostThanks && len(r.inputs()) == 0 {
+		return Meaning{Kind: Chat, Topic: "thanks"}, true
+	}
 	c, ok := r.cues[Chat]
 	if !ok || len(r.l.quantities()) > 0 || r.ctx.Confirm || r.ctx.Open == "keep" && c.topic == "fine" {
 		return Meaning{}, false
@@ -73,7 +79,7 @@ func (r *reading) chat() (Meaning, bool) {
 // the numbers it asks for; it names none of them ("will it fit").
 func (r *reading) asked() (Meaning, bool) {
 	c, ok := r.cues["asks"]
-	if !ok || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.asks() {
+	if !ok || len(r.b.sets) > 0 || len(r.l.quantities()) > len(c.slots) || !r.asks() {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Number}
@@ -81,4 +87,25 @@ func (r *reading) asked() (Meaning, bool) {
 		m.Keys = append(m.Keys, engine.Key(k))
 	}
 	return m, true
+}
+
+// thanks: the line begins with thanks.
+func (r *reading) thanks() bool {
+	switch r.l.tokens[0].text {
+	case "thank", "thanks", "thx", "cheers", "ta", "ty":
+		return true
+	}
+	return false
+}
+
+// greeting: a line that greets and says nothing else that can be read.
+func (r *reading) greeting() (Meaning, bool) {
+	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
+	switch r.l.tokens[0].text {
+	case "hi", "hello", "hey", "hiya", "hallo", "howdy":
+		return Meaning{Kind: Chat, Topic: "hello"}, true
+	}
+	return Meaning{}, false
 }

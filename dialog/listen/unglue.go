@@ -1,0 +1,109 @@
+package listen
+
+import (
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+)
+
+// unglue sets the blanks that a thumb left out: "neck42cm rib2x2" is "neck
+// 42cm rib 2x2", "40vm" is "40cm". Only a word that rules/ knows is parted
+// from figures, so needles (L55) and written patterns (k2p2) stay whole.
+func (x *Lexicon) unglue(text string) string {
+	var b strings.Builder
+	done := 0
+	for i := 0; i < len(text); {
+		from, to := letterRun(text, i)
+		if from == to {
+			break
+		}
+		i = to
+		before, after := from > 0 && digit(text[from-1]), to < len(text) && digit(text[to])
+		if !before && !after {
+			continue
+		}
+		w := strings.ToLower(text[from:to])
+		if s, ok := x.slips[w]; ok && before && !after && unitWord(s) {
+			b.WriteString(text[done:from] + s)
+			done = to
+			continue
+		}
+		if len(w) < 2 || !x.knows(token{text: w, stem: stem(w)}) || before && unitWord(w) && !after {
+			continue
+		}
+		b.WriteString(text[done:from])
+		if before && !unitWord(w) {
+			b.WriteByte(' ')
+		}
+		b.WriteString(text[from:to])
+		if after {
+			b.WriteByte(' ')
+		}
+		done = to
+	}
+	if done == 0 {
+		return text
+	}
+	return b.String() + text[done:]
+}
+
+// letterRun is the next run of letters in text from i on.
+func letterRun(text string, i int) (from, to int) {
+	letter := func(c byte) bool { return c|0x20 >= 'a' && c|0x20 <= 'z' }
+	for i < len(text) && !letter(text[i]) {
+		i++
+	}
+	from = i
+	for i < len(text) && letter(text[i]) {
+		i++
+	}
+	return from, i
+}
+
+func digit(c byte) bool { return c >= '0' && c <= '9' }
+
+// unitWord reports whether a number right before w has it as its unit, or
+// makes a rib or a place of it.
+func unitWord(w string) bool {
+	switch w {
+	case "x", "by", "st", "nd", "rd", "th", "k", "p":
+		return true
+	}
+	qs := quantity.Scan("2" + w)
+	return len(qs) == 1 && qs[0].Unit != quantity.None
+}
+
+// parted is a word that rules/ does not know as the two known words it was
+// run together from: "whatif", "ifi".
+func (x *Lexicon) parted(w string) (string, bool) {
+	if len(w) < 3 || len(w) > 16 || !letters(w) {
+		return "", false
+	}
+	found := ""
+	for i := 1; i < len(w); i++ {
+		a, b := w[:i], w[i:]
+		if !x.part(a) || !x.part(b) {
+			continue
+		}
+		if found != "" {
+			return "", false
+		}
+		found = a + " " + b
+	}
+	return found, found != ""
+}
+
+func (x *Lexicon) part(w string) bool {
+	if len(w) == 1 {
+		return w == "i" || w == "a"
+	}
+	if x.whole[w] {
+		return true
+	}
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps} {
+		if s.whole[w] {
+			return true
+		}
+	}
+	return false
+}
