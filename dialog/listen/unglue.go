@@ -94,8 +94,12 @@ func (x *Lexicon) parted(w string) (string, bool) {
 }
 
 func (x *Lexicon) part(w string) bool {
-	if len(w) == 1 {
-		return w == "i" || w == "a"
+	switch w {
+	case "i", "a", "in", "it", "if", "is", "at", "to", "of", "on", "by", "my", "me", "we", "do", "so", "up", "no", "be", "or", "an":
+		return true
+	}
+	if len(w) < 3 {
+		return false
 	}
 	if x.whole[w] {
 		return true

@@ -15,6 +15,8 @@ func (b *binder) wearer() {
 	switch {
 	case !w.found() || !b.tellsWearer(w):
 		return
+	case (w.problem != "" || !w.parses()) && (b.garmentNamed() || b.asked):
+		return // "a pullover for my nephew": who it is for can wait
 	case w.problem != "":
 		if b.problem.Code == "" {
 			b.problem = Problem{Code: w.problem, Key: engine.KeyWearer, Low: w.size}
@@ -32,6 +34,20 @@ func (b *binder) wearer() {
 	}
 	w.use()
 	b.sets, b.at = append(b.sets, Set{Key: engine.KeyWearer, Text: text, Near: 1}), append(b.at, w.at)
+}
+
+func (b *binder) garmentNamed() bool {
+	for _, m := range b.l.mentions {
+		if m.garment != "" {
+			return true
+		}
+	}
+	return false
+}
+
+func (w *whom) parses() bool {
+	_, ok := engine.ParseWhom(w.text())
+	return ok
 }
 
 // tellsWearer: the words stand for the wearer, and not in a tale or beside a
