@@ -2,6 +2,7 @@ package dialog_test
 
 import (
 	"encoding/json"
+	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -63,44 +64,112 @@ func TestAnySequenceKeepsTheInvariants(t *testing.T) {
 	})
 }
 
-// A what-if that is dropped leaves the plan bit for bit; kept, it equals the
-// change said outright.
-func TestWhatIfDropAndKeep(t *testing.T) {
-	tk := talk(t)
-	changes := []string{"2x2", "neck 42 cm", "3.5 cm deep", "hang every bump", "single layer", "3 rows per click", "front bands 2.5 cm", "one edge stitch", "plain", "11 rows a layer", "my bed has 200 needles"}
-	for _, ch := range changes {
-		s := arrive(t, tk, "plan")
-		supposed, r := tk.Turn(s, "what if "+ch)
-		require.Equal(t, "whatif", r.Kind, ch)
-		dropped, _ := tk.Turn(supposed, "drop")
-		require.Equal(t, standing(t, s), standing(t, dropped), ch)
-		kept, k := tk.Turn(supposed, "keep")
-		outright, o := tk.Turn(s, ch)
-		require.Equal(t, standing(t, outright), standing(t, kept), ch)
-		require.Equal(t, o.Results, k.Results, ch)
-		require.Equal(t, k.Changes, o.Changes, ch)
+// changesSaid are the lines of the tables that change a standing plan outright.
+func changesSaid(t require.TestingT, tk *dialog.Talk, rows []row, start dialog.State) []string {
+	var lines []string
+	for _, r := range rows {
+		if r.context != "plan" || r.kind != "change" || r.changes == "-" {
+			continue
+		}
+		if _, got := tk.Turn(start, r.said); got.Kind == "change" && len(got.Changes) > 0 {
+			lines = append(lines, r.said)
+		}
 	}
+	require.Greater(t, len(lines), 50)
+	return lines
 }
 
-// n changes and undo n restore what stood before, also over the notebook.
+// A what-if that is dropped leaves the plan bit for bit; kept, it equals the
+// change said outright, from wherever it was said.
+func TestWhatIfDropAndKeep(t *testing.T) {
+	tk := talk(t)
+	start := arrive(t, tk, "plan")
+	lines := changesSaid(t, tk, readRows(t, "../testdata/lines.txt"), start)
+	supposed := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		s := start
+		for range rapid.IntRange(0, 3).Draw(rt, "before") {
+			s, _ = tk.Turn(s, rapid.SampledFrom(lines).Draw(rt, "said"))
+		}
+		if s.OnTable {
+			return
+		}
+		_, was := tk.Turn(s, "plan")
+		line := rapid.SampledFrom(lines).Draw(rt, "supposed")
+		outright, o := tk.Turn(s, line)
+		table, r := tk.Turn(s, "what if "+line)
+		if r.Kind != "whatif" || o.Kind != "change" || !maps.Equal(r.Changes, o.Changes) {
+			return // a line that cannot be supposed as it stands
+		}
+		supposed++
+		dropped, _ := tk.Turn(table, "drop")
+		require.Equal(rt, standing(rt, s), standing(rt, dropped), line)
+		_, is := tk.Turn(dropped, "plan")
+		require.Equal(rt, was.Results, is.Results, line)
+		require.Equal(rt, was.Markdown, is.Markdown, line)
+		undone, _ := tk.Turn(table, "undo")
+		require.Equal(rt, standing(rt, s), standing(rt, undone), line)
+		kept, k := tk.Turn(table, "keep")
+		require.Equal(rt, standing(rt, outright), standing(rt, kept), line)
+		require.Equal(rt, o.Results, k.Results, line)
+		require.Equal(rt, o.Changes, k.Changes, line)
+	})
+	require.Positive(t, supposed)
+}
+
+// n changes, then undo n times or "undo n" once, restore what stood before,
+// also over the notebook.
 func TestUndoRestores(t *testing.T) {
 	tk := talk(t)
-	changes := []string{"2x2", "neck 42 cm", "3.5 cm deep", "hang every bump", "3 rows per click", "front bands 2.5 cm"}
+	start := arrive(t, tk, "plan")
+	lines := changesSaid(t, tk, readRows(t, "../testdata/lines.txt"), start)
 	rapid.Check(t, func(rt *rapid.T) {
-		start := arrive(t, tk, "plan")
 		s, states := start, []dialog.State{start}
-		n := rapid.IntRange(1, 6).Draw(rt, "n")
-		for range n {
-			s, _ = tk.Turn(s, rapid.SampledFrom(changes).Draw(rt, "change"))
+		n := 0
+		for range rapid.IntRange(1, 8).Draw(rt, "turns") {
+			next, _ := tk.Turn(s, rapid.SampledFrom(lines).Draw(rt, "change"))
+			n += next.Depth - s.Depth
+			s = next
 			states = append(states, s)
 		}
 		resumed := resume(rt, states)
+		atOnce, _ := tk.Turn(s, fmt.Sprintf("undo %d", max(n, 1)))
 		for range n {
 			s, _ = tk.Turn(s, "undo")
 			resumed, _ = tk.Turn(resumed, "undo")
 		}
+		if n == 0 {
+			return
+		}
 		require.Equal(rt, standing(rt, start), standing(rt, s))
 		require.Equal(rt, standing(rt, start), standing(rt, resumed))
+		require.Equal(rt, standing(rt, start), standing(rt, atOnce))
+		require.Equal(rt, start.Depth, s.Depth)
+		require.Equal(rt, start.Making, s.Making)
+	})
+}
+
+// Leaving and coming back, at any point of any conversation, is as if one had
+// never left: the same lines get the same replies, word for word.
+func TestResumeIsNeverHavingLeft(t *testing.T) {
+	tk := talk(t)
+	rows := readRows(t, "../testdata/lines.txt")
+	rapid.Check(t, func(rt *rapid.T) {
+		stayed, _ := tk.Begin()
+		back := stayed
+		var states []dialog.State
+		for range rapid.IntRange(1, 20).Draw(rt, "turns") {
+			line := said(rows).Draw(rt, "said")
+			var a, b dialog.Reply
+			stayed, a = tk.Turn(stayed, line)
+			back, b = tk.Turn(back, line)
+			require.Equal(rt, a, b, line)
+			states = append(states, back)
+			if rapid.IntRange(0, 2).Draw(rt, "leave") == 0 {
+				back = resume(rt, states)
+				require.Equal(rt, tk.Welcome(stayed), tk.Welcome(back))
+			}
+		}
 	})
 }
 

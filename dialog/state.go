@@ -64,6 +64,9 @@ type stateJSON struct {
 	OnTable bool              `json:"on_table,omitempty"`
 	Chain   []engine.Key      `json:"chain,omitempty"`
 	Skipped []string          `json:"skipped,omitempty"`
+	Misses  int               `json:"misses,omitempty"`
+	Last    []listen.Set      `json:"last,omitempty"`
+	Doubt   []listen.Set      `json:"doubt,omitempty"`
 	Topic   engine.Key        `json:"topic,omitempty"`
 	WhyKey  engine.Key        `json:"why,omitempty"`
 	Apart   [2]string         `json:"apart,omitzero"`
@@ -77,7 +80,7 @@ type stateJSON struct {
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
 	})
 }
 
@@ -90,7 +93,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
 	}
 	return nil
 }
@@ -116,12 +119,13 @@ func inputsOf(m map[string]string) engine.Inputs {
 }
 
 // Resume folds the states of a notebook, oldest first, into the last one, with
-// every earlier one reachable by undo.
+// every earlier one reachable by undo, down to the beginning that no notebook
+// holds.
 func Resume(states []State) (State, bool) {
 	if len(states) == 0 {
 		return State{}, false
 	}
-	var stack []State
+	stack := []State{{}}
 	for _, s := range states {
 		d := s.Depth
 		if d > len(stack) {

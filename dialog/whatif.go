@@ -127,7 +127,7 @@ func (c *turn) onUndo() (State, Reply) {
 	for steps < c.m.Count && now.before != nil {
 		turn := now.Turn
 		now = *now.before
-		now.Turn = turn
+		now.Turn, now.Misses = turn, 0
 		steps++
 	}
 	if steps == 0 {

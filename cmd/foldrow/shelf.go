@@ -63,6 +63,7 @@ const maxUndo = 2000
 // earliest of them that none later went back behind, so that each finds the one
 // that undo leads to.
 func recent(entries []notebook.Entry) []dialog.State {
+	whole := len(entries) <= maxUndo
 	entries = entries[max(0, len(entries)-maxUndo):]
 	states := make([]dialog.State, 0, len(entries))
 	low := 0
@@ -76,8 +77,8 @@ func recent(entries []notebook.Entry) []dialog.State {
 			low = len(states) - 1
 		}
 	}
-	if len(states) == 0 {
-		return nil
+	if whole || len(states) == 0 {
+		return states
 	}
 	states = states[low:]
 	base := states[0].Depth

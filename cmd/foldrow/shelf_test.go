@@ -82,11 +82,13 @@ func TestDeleteInJSON(t *testing.T) {
 	}
 }
 
+// TestUndoAfterRestart: also the very first answer can be taken back later.
 func TestUndoAfterRestart(t *testing.T) {
 	s := newStage(t)
 	s.project(t, answers...)
 	s.project(t, "neck 45 cm")
 	contains(t, s.project(t, "undo", "plan"), "42 cm")
+	contains(t, s.project(t, "undo 99"), "garment cardigan, now open again")
 }
 
 func TestWriteOut(t *testing.T) {

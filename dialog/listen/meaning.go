@@ -38,28 +38,28 @@ const (
 	Vague     Kind = "vague" // more or less of something, without how much
 )
 
-// Set is one value said for one thing.
+// Set is one value said for one thing. The notebook keeps the last ones.
 type Set struct {
-	Key     engine.Key
-	Value   engine.Num // in the unit of Key
-	Rib     engine.Rib
-	Garment engine.Garment
-	Text    string // of a key that is a word or a list
+	Key     engine.Key     `json:"key"`
+	Value   engine.Num     `json:"value,omitzero"` // in the unit of Key
+	Rib     engine.Rib     `json:"rib,omitzero"`
+	Garment engine.Garment `json:"garment,omitempty"`
+	Text    string         `json:"text,omitempty"` // of a key that is a word or a list
 	// Relative: Value is to be added to what stands ("2 cm bigger").
-	Relative bool
+	Relative bool `json:"relative,omitempty"`
 	// Times: Value multiplies what stands ("twice as deep").
-	Times bool
+	Times bool `json:"times,omitempty"`
 	// Unit is the unit the value was said in; Bare marks a number without
 	// one, whose unit was chosen because it is plausible.
-	Unit quantity.Unit
-	Bare bool
+	Unit quantity.Unit `json:"unit,omitempty"`
+	Bare bool          `json:"bare,omitempty"`
 	// Hedged marks "about 40".
-	Hedged bool
+	Hedged bool `json:"hedged,omitempty"`
 	// InAll: a count of rows for both layers together.
-	InAll bool
+	InAll bool `json:"in_all,omitempty"`
 	// Near is how many words lie between the number and what names its key;
 	// 0 where the open question or the unit alone decided.
-	Near int
+	Near int `json:"near,omitempty"`
 }
 
 // Move is where the knitter wants to go, or says she is, in the making.
