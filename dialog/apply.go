@@ -179,6 +179,12 @@ func exclusive(in engine.Inputs, k engine.Key) engine.Inputs {
 		return in.Without(engine.ClickEffect)
 	case engine.ClickEffect:
 		return in.Without(engine.NumberEffect)
+	case engine.Holes:
+		return in.Without(engine.HoleSpacing)
+	case engine.HoleSpacing:
+		return in.Without(engine.Holes)
+	case engine.FrontEdge:
+		return in.Without(engine.FrontCount)
 	}
 	return in
 }

@@ -20,6 +20,8 @@ func (c *turn) onBackwards() (State, Reply) {
 		return c.gaugeSpan()
 	case "smallest-neck":
 		return c.smallestNeck()
+	case "even-margin":
+		return c.evenMargin()
 	}
 	var plain []listen.Set
 	stitches := 0
@@ -101,10 +103,11 @@ func (c *turn) beyond(k engine.Key) string {
 
 // forValues answers the asked keys from a plan with the values put in.
 func (c *turn) forValues(a applied) (State, Reply) {
-	p := engine.Solve(c.filled(a.in))
+	p := c.solve(a.in)
 	var lines []string
+	block := c.frontText(p, c.m.Keys)
 	for _, k := range c.m.Keys {
-		if hasKey(a.keys, k) {
+		if hasKey(a.keys, k) || block != "" && blockOf(k) != "" {
 			continue
 		}
 		if r := resultOf(k); r != "" {
@@ -117,7 +120,10 @@ func (c *turn) forValues(a applied) (State, Reply) {
 		c.answer(k, v)
 		lines = append(lines, fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)))
 	}
-	if len(lines) == 0 {
+	if block != "" {
+		lines = append([]string{"\n\n" + block + "\n\n"}, lines...)
+	}
+	if len(lines) == 0 && !asksFronts(c.m.Keys) {
 		for _, k := range []engine.Key{engine.BandStitches, engine.NeckResult, engine.DepthResult} {
 			if v, ok := valueJSON(p, k); ok {
 				c.answer(k, v)
@@ -134,7 +140,7 @@ func (c *turn) forValues(a applied) (State, Reply) {
 	for _, k := range a.keys {
 		told = append(told, c.voice().Label(k)+" "+c.voice().Value(p, k))
 	}
-	text := "With " + strings.Join(told, ", ") + ": " + strings.Join(lines, " ")
+	text := strings.TrimSpace("With " + strings.Join(told, ", ") + ": " + strings.Join(lines, " "))
 	text += c.headWords(p, a.keys)
 	if c.open(c.s) == "" {
 		text += "\n\nThe plan is not changed; say *" + strings.Join(told, ", ") + "* to set it."

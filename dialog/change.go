@@ -216,14 +216,23 @@ func (c *turn) span(k engine.Key, s [2]engine.Num) string {
 func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) string {
 	text := c.echo(a) + c.advice(a.keys)
 	open := c.open(c.s)
+	block := c.frontText(c.plan(), a.keys)
+	if block != "" {
+		text += "\n\n" + block
+	}
 	switch {
 	case open != "":
 		return text
 	case wasOpen != "":
 		return text + "\n\n" + c.voice().Plan(c.plan(), c.s.Said) + "\n\n" + c.whatNext()
 	}
-	d := c.voice().Differences(engine.Solve(c.filled(before)), c.plan())
-	if d == "" {
+	d := c.voice().Differences(c.solve(before), c.plan())
+	switch {
+	case block != "" && (d == "" || !before.HasFronts()):
+		return text
+	case asksFronts(a.keys) && (d == "" || block == "" && !before.HasFronts()):
+		d = c.frontNotYet(a.keys[len(a.keys)-1])
+	case d == "":
 		d = "The plan stays as it is."
 	}
 	return text + "\n\n" + d

@@ -9,6 +9,9 @@ import (
 // onNumber answers with one number of the plan, or one member of a list.
 func (c *turn) onNumber() (State, Reply) {
 	p := c.plan()
+	if c.m.Topic == "yarn-count" {
+		return c.s, c.reply("number", c.yarnCount())
+	}
 	if c.m.Topic == "fits" || c.m.Topic == "enough" {
 		return c.suffices()
 	}
@@ -19,7 +22,13 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.withValues()
 	}
 	var lines []string
+	if s := c.frontText(p, c.m.Keys); s != "" {
+		lines, c.s.Topic = append(lines, s), c.m.Keys[0]
+	}
 	for _, k := range withCompanions(c.m.Keys, c.partAsked()) {
+		if len(lines) > 0 && blockOf(k) != "" {
+			continue
+		}
 		if s, ok := c.one(p, k); ok {
 			lines = append(lines, s)
 			c.s.Topic = k
@@ -42,9 +51,15 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 		return c.needlePart(p, k, p.HemColumns, "hem needle")
 	case engine.Rehang:
 		return c.rehangPart(p)
+	case engine.FrontRatio:
+		return c.frontRatio()
 	}
 	if k == engine.NeckBody && !p.In.Has(k) {
 		k = engine.Neck // "what is my neck", where the opening was given
+	}
+	all := k == engine.AllYarn || k == engine.AllYarnGrams
+	if _, ok := p.Float(k); all && !ok {
+		k = map[engine.Key]engine.Key{engine.AllYarn: engine.BandYarn, engine.AllYarnGrams: engine.BandYarnGrams}[k] // there are no front bands
 	}
 	v, ok := valueJSON(p, k)
 	if !ok {
@@ -63,6 +78,9 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 		text += " " + title(card.Meaning) + "."
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
+	}
+	if all {
+		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)
 	}
 	return text, true
 }
@@ -86,6 +104,9 @@ func (c *turn) notYet(keys []engine.Key) string {
 		case engine.HeadOpening:
 			return "A cardigan opens in front, so nothing has to pass the head."
 		default:
+			if engine.AboutFronts(k) || k == engine.AllYarn || k == engine.AllYarnGrams {
+				return c.frontNotYet(k)
+			}
 			if q := c.open(c.s); openOf(k) == q {
 				return "That is what I am asking."
 			} else if q != "" && q != "keep" {

@@ -23,14 +23,6 @@ func (c *turn) onParts() (State, Reply) {
 		text, cautions = c.colourRow()
 	case "float-limit":
 		text, cautions = c.floatLimit()
-	case "pick-up":
-		text = c.pickUp()
-	case "buttonholes":
-		text, cautions = c.buttonholes()
-	case "button-size":
-		text, cautions = c.buttonSize()
-	case "yarn-count":
-		text = c.yarnCount()
 	}
 	r := c.reply("number", text)
 	r.Cautions = append(r.Cautions, cautions...)

@@ -121,6 +121,7 @@ type turn struct {
 	answers map[string]any
 	about   *engine.Inputs // inputs of the plan the reply is about, nil for the standing one
 	order   Order
+	more    []string // cautions of the answer besides the plan's own
 	solved  []solved
 }
 

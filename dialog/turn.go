@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
@@ -188,6 +189,7 @@ func (c *turn) reply(kind, text string) Reply {
 		Turn: c.s.Turn, Said: c.said, Kind: kind, Changes: c.changes, Answer: c.answers,
 		Inputs: c.inputsJSON(p), Results: resultsJSON(p), Cautions: c.voice().Cautions(p), Order: c.order,
 	}
+	r.Cautions = append(r.Cautions, c.more...)
 	if r.Changes == nil {
 		r.Changes = map[string]any{}
 	}
@@ -198,7 +200,7 @@ func (c *turn) reply(kind, text string) Reply {
 	for _, f := range c.m.Fixes {
 		fmt.Fprintf(&b, "(reading %s as %s)\n\n", literal(f.From), f.To)
 	}
-	b.WriteString(text)
+	b.WriteString(text + answer.Cautioned(c.more))
 	if q := c.question(); q != "" && c.order.What != "leave" {
 		b.WriteString("\n\n" + q)
 	}

@@ -63,9 +63,9 @@ func MirrorRow(row, layerRows int, foldRow bool) int {
 	return m
 }
 
-// HolePositions are n places at equal distances from first to last, in the
+// HolePlaces are n places at equal distances from first to last, in the
 // unit of both; one place is first.
-func HolePositions(first, last Num, n int) []Num {
+func HolePlaces(first, last Num, n int) []Num {
 	var at []Num
 	for i := range n {
 		along := Frac(int64(i), int64(max(n-1, 1)))

@@ -83,7 +83,7 @@ func TestHolePositionsPublished(t *testing.T) {
 	for _, row := range published(t, "button-positions.csv") {
 		want := wholes(t, row["positions"])
 		n := len(want)
-		got := HolePositions(Int(int64(want[0])), Int(int64(want[n-1])), n)
+		got := HolePlaces(Int(int64(want[0])), Int(int64(want[n-1])), n)
 		for i, at := range got {
 			if Frac(3, 2).Less(at.Sub(Int(int64(want[i]))).Abs()) {
 				t.Errorf("%s %s: hole %d at %s, printed %d", row["id"], row["size"], i+1, at, want[i])
@@ -96,7 +96,7 @@ func TestHolePositionsPublished(t *testing.T) {
 			t.Errorf("%s %s: from %s to %s", row["id"], row["size"], got[0], got[n-1])
 		}
 	}
-	if got := HolePositions(Int(7), Int(50), 1); len(got) != 1 || !got[0].Equal(Int(7)) {
+	if got := HolePlaces(Int(7), Int(50), 1); len(got) != 1 || !got[0].Equal(Int(7)) {
 		t.Errorf("one hole: %v", got)
 	}
 }

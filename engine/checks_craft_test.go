@@ -142,7 +142,7 @@ func edgeWays() map[string]way {
 			return ints(slice(engine.BestFraction(engine.Frac(int64(g.int("stitches")), int64(g.int("rows"))), 10))...)
 		},
 		"front less half the band": func(g *given) string {
-			return floats(engine.FrontStitches(g.int("front"), g.int("band")).Float())
+			return floats(engine.FrontLess(g.int("front"), g.int("band")).Float())
 		},
 		"buttonhole gaps": func(g *given) string { return counted(holes(g).Gaps) },
 		"middle hole": func(g *given) string {
@@ -151,7 +151,7 @@ func edgeWays() map[string]way {
 		},
 		"buttonhole heights": func(g *given) string {
 			var list []float64
-			for _, h := range engine.HolePositions(g.num("first"), g.num("last"), g.int("holes")) {
+			for _, h := range engine.HolePlaces(g.num("first"), g.num("last"), g.int("holes")) {
 				list = append(list, h.Float())
 			}
 			return floats(list...)

@@ -96,11 +96,11 @@ func yarnWays() map[string]way {
 		},
 		"tightness factor": func(g *given) string {
 			if g.has("loop_mm") {
-				return floats(engine.Tightness(g.num("tex"), g.float("loop_mm")/10))
+				return floats(engine.TightnessFactor(g.num("tex"), g.float("loop_mm")/10))
 			}
 			loop, ok := g.plan().Float(engine.LoopLength)
 			require.True(g.t, ok)
-			return floats(engine.Tightness(g.num("tex"), loop))
+			return floats(engine.TightnessFactor(g.num("tex"), loop))
 		},
 		"said in another unit": func(g *given) string {
 			v := measured(g.t, g.text("said")).Div(measured(g.t, g.text("unit"))).Float()

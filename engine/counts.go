@@ -98,12 +98,12 @@ func FromTex(tex Num, c YarnCount) (value Num, ok bool) {
 	return f.Div(tex), true
 }
 
-// Tightness is the tightness factor of plain knitting, the square root of tex
+// TightnessFactor is the tightness factor of plain knitting, the square root of tex
 // over the loop length in mm; loop is in cm. Most machine-knit worsted lies
 // at 1.4 to 1.5, hand yarns at 1.0 to 1.5 (a knitting technology handbook's
 // table; the hand band is our own reckoning from usual gauges). It is 0 where
 // either is not over 0.
-func Tightness(tex Num, loop float64) float64 {
+func TightnessFactor(tex Num, loop float64) float64 {
 	if tex.Sign() <= 0 || loop <= 0 {
 		return 0
 	}

@@ -37,8 +37,8 @@ func decimal(t *testing.T, s string) float64 {
 func TestYarnCountsPublished(t *testing.T) {
 	twenty := Int(20)
 	got := map[string]float64{
-		"K27": Tightness(Frac(19685, 1000), 0.277),
-		"K28": Tightness(tex(MetresPer, Int(225), 1), math.Sqrt(21.6/(2.2*3.0))),
+		"K27": TightnessFactor(Frac(19685, 1000), 0.277),
+		"K28": TightnessFactor(tex(MetresPer, Int(225), 1), math.Sqrt(21.6/(2.2*3.0))),
 		"K37": per(twenty, CottonCount),
 		"K38": per(twenty, Denier),
 		"K39": per(twenty, MetricCount),
@@ -123,7 +123,7 @@ func TestTexRoundTrip(t *testing.T) {
 	if _, ok := Tex("wraps", Int(11), 1); ok {
 		t.Error("a count nobody listed")
 	}
-	if Tightness(Int(0), 1) != 0 || Tightness(Int(20), 0) != 0 {
+	if TightnessFactor(Int(0), 1) != 0 || TightnessFactor(Int(20), 0) != 0 {
 		t.Error("a tightness of nothing")
 	}
 }

@@ -43,6 +43,12 @@ func pullover(t fataler) Inputs {
 		"rib_stretch", "223/100", "head", "56", "row_yarn", "9/5", "yarn_length", "200")
 }
 
+// fronts is in with front bands: a 52 cm edge and seven buttonholes for 20 mm
+// buttons.
+func fronts(t fataler, in Inputs) Inputs {
+	return with(t, in, "front_edge", "52", "neckband_end", "1", "buttonholes", "7", "hole_margin", "3", "button", "20")
+}
+
 // near reports whether two numbers agree to all digits that are shown.
 func near(a, b float64) bool { return a-b < 1e-6 && b-a < 1e-6 }
 
@@ -94,6 +100,22 @@ func drawInputs(t *rapid.T) Inputs {
 		maybe(k, whole, 0, 60)
 	}
 	in, _ = in.WithText(KeyBandKind, rapid.SampledFrom([]string{BandLatched, BandMock, BandRolled}).Draw(t, "kind"))
+	maybe(StitchWeight, tenths, 1, 20)
+	if rapid.Bool().Draw(t, "fronts") {
+		in, _ = in.WithText(KeyFrontRib, rapid.SampledFrom([]string{"", "plain", "1x1", "2x2"}).Draw(t, "front rib"))
+		maybe(FrontEdge, tenths, 2, 200)
+		maybe(EdgeRows, whole, 10, 900)
+		whole(NeckbandEnd, 0, 1)
+		maybe(FrontGauge, tenths, 5, 60)
+		maybe(FrontRowGauge, tenths, 6, 90)
+		maybe(FrontLayers, whole, 1, 2)
+		maybe(FrontCount, whole, 5, 400)
+		maybe(Holes, whole, 1, 20)
+		maybe(HoleSpacing, tenths, 1, 20)
+		maybe(HoleStitches, whole, 1, 8)
+		whole(HoleMargin, 0, 20)
+		maybe(Button, whole, 3, 60)
+	}
 	in = in.With(RibDraw, Frac(int64(rapid.IntRange(40, 100).Draw(t, "draw")), 100))
 	return in
 }

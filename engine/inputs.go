@@ -69,9 +69,11 @@ var numberKeys = [...]Key{
 	FrontBand, SeamStitches, HemEvery, MainTension, DialMin, ClicksPerNumber,
 	RowsPerClick, StartClicks, NumberEffect, ClickEffect, FoldRow, BedNeedles,
 	NeedlePitch, YokeStitches, RibDraw, RibStretch, EdgeStretch, Head,
-	NeckBody, Ease, YarnLength, YarnLeft, RowYarn,
+	NeckBody, Ease, YarnLength, YarnLeft, RowYarn, StitchWeight,
 	NeckMid, NeckFactor, Slit, FrontHeld, FrontRows, BackHeld, BackRows, SleeveHeld, PickRatio,
 	RestHours,
+	FrontEdge, EdgeRows, NeckbandEnd, FrontGauge, FrontRowGauge, FrontLayers,
+	FrontCount, Holes, HoleSpacing, HoleStitches, HoleMargin, Button,
 }
 
 const numberOfNumberKeys = len(numberKeys)

@@ -1,8 +1,8 @@
 package engine
 
-// FrontEdge is the edge a front band is picked up along, from the lower edge
+// PickUpEdge is the edge a front band is picked up along, from the lower edge
 // to the top of the neckband. Lengths in cm; what is not known stays 0.
-type FrontEdge struct {
+type PickUpEdge struct {
 	Length        Num // of the front edge, without the neckband
 	NeckbandDepth Num // of the folded neckband: its end is counted once, through both layers
 	Rows          int // rows of the front edge
@@ -33,24 +33,38 @@ const maxEvery = 10
 // ratio by the row), fitted to the rib. ok is false where the length or the
 // gauge is missing. Without rows there is no fraction and no map; more than
 // two stitches to a row leave the map nil.
-func PickUpFor(e FrontEdge) (p PickUp, ok bool) {
+func PickUpFor(e PickUpEdge) (p PickUp, ok bool) {
 	if e.Length.Sign() <= 0 || e.Gauge.Sign() <= 0 {
 		return PickUp{}, false
 	}
-	counts := closing{first: 1, step: 1}
-	if e.Rib.Purl > 0 {
-		counts = closing{first: 2*e.EdgeStitches + e.Rib.Purl, step: e.Rib.Knit + e.Rib.Purl}
-	}
+	counts := e.closing()
 	p.Wanted = e.Length.Add(e.NeckbandDepth).Mul(e.Gauge).Div(Int(10))
 	p.Stitches = counts.nearest(p.Wanted)
 	p.Smaller, p.Larger = counts.atMost(p.Stitches-1), counts.above(p.Stitches)
-	if p.Rows = e.Rows + e.NeckbandRows; e.Rows > 0 {
-		ratio := Frac(int64(p.Stitches), int64(p.Rows))
-		p.Of, p.Every = BestFraction(ratio, maxEvery)
-		p.Off = Frac(int64(p.Of), int64(p.Every)).Sub(ratio).Mul(Int(int64(p.Rows)))
-		p.Map = PickUpMap(p.Stitches, p.Rows)
-	}
+	p.over(e.Rows, e.NeckbandRows)
 	return p, true
+}
+
+// closing is the counts that close in the edge's rib.
+func (e PickUpEdge) closing() closing {
+	if e.Rib.Purl > 0 {
+		return closing{first: 2*e.EdgeStitches + e.Rib.Purl, step: e.Rib.Knit + e.Rib.Purl}
+	}
+	return closing{first: 1, step: 1}
+}
+
+// over spreads the stitches over the rows of the edge and of the neckband's
+// end: the fraction, its error and the map. Nothing where the edge's rows are
+// not known.
+func (p *PickUp) over(edge, neckband int) {
+	if edge <= 0 {
+		return
+	}
+	p.Rows = edge + neckband
+	ratio := Frac(int64(p.Stitches), int64(p.Rows))
+	p.Of, p.Every = BestFraction(ratio, maxEvery)
+	p.Off = Frac(int64(p.Of), int64(p.Every)).Sub(ratio).Mul(Int(int64(p.Rows)))
+	p.Map = PickUpMap(p.Stitches, p.Rows)
 }
 
 // BestFraction is the fraction of/every nearest to x > 0 with a denominator up
@@ -93,9 +107,9 @@ func PickUpMap(stitches, rows int) []int {
 	return m
 }
 
-// FrontStitches is the width of a front under a band of so many stitches:
+// FrontLess is the width of a front under a band of so many stitches:
 // half the band comes off each front, since the bands overlap (a knitting
 // forum's worked example, forum.knittinghelp.com 84562).
-func FrontStitches(front, band int) Num {
+func FrontLess(front, band int) Num {
 	return Int(int64(front)).Sub(Frac(int64(band), 2))
 }

@@ -8,25 +8,25 @@ import (
 func TestPickUp(t *testing.T) {
 	tests := []struct {
 		name                      string
-		edge                      FrontEdge
+		edge                      PickUpEdge
 		wanted                    string
 		stitches, smaller, larger int
 		of, every                 int
 		off                       string
 	}{
 		{"W47 plain, 20 and 26 to 10 cm over 50 cm",
-			FrontEdge{Length: Int(50), Rows: 130, Gauge: Int(20), Rib: Plain()}, "100", 100, 99, 101, 7, 9, "10/9"},
+			PickUpEdge{Length: Int(50), Rows: 130, Gauge: Int(20), Rib: Plain()}, "100", 100, 99, 101, 7, 9, "10/9"},
 		{"2x2 with two edge stitches: 4n+2",
-			FrontEdge{Length: Int(50), Rows: 130, Gauge: Int(20), Rib: Rib{2, 2}, EdgeStitches: 2}, "100", 102, 98, 106, 7, 9, "-8/9"},
+			PickUpEdge{Length: Int(50), Rows: 130, Gauge: Int(20), Rib: Rib{2, 2}, EdgeStitches: 2}, "100", 102, 98, 106, 7, 9, "-8/9"},
 		{"the neckband's end counts once",
-			FrontEdge{Length: Int(47), NeckbandDepth: Int(3), Rows: 120, NeckbandRows: 10, Gauge: Int(20), Rib: Plain()},
+			PickUpEdge{Length: Int(47), NeckbandDepth: Int(3), Rows: 120, NeckbandRows: 10, Gauge: Int(20), Rib: Plain()},
 			"100", 100, 99, 101, 7, 9, "10/9"},
 		{"more stitches than rows",
-			FrontEdge{Length: Int(10), Rows: 20, Gauge: Int(24), Rib: Plain()}, "24", 24, 23, 25, 6, 5, "0"},
+			PickUpEdge{Length: Int(10), Rows: 20, Gauge: Int(24), Rib: Plain()}, "24", 24, 23, 25, 6, 5, "0"},
 		{"rows not known",
-			FrontEdge{Length: Int(10), Gauge: Int(24), Rib: Plain()}, "24", 24, 23, 25, 0, 0, "0"},
+			PickUpEdge{Length: Int(10), Gauge: Int(24), Rib: Plain()}, "24", 24, 23, 25, 0, 0, "0"},
 		{"the smallest rib",
-			FrontEdge{Length: Int(1), Gauge: Int(20), Rib: Rib{2, 2}, EdgeStitches: 2}, "2", 6, 0, 10, 0, 0, "0"},
+			PickUpEdge{Length: Int(1), Gauge: Int(20), Rib: Rib{2, 2}, EdgeStitches: 2}, "2", 6, 0, 10, 0, 0, "0"},
 	}
 	for _, tt := range tests {
 		p, ok := PickUpFor(tt.edge)
@@ -44,7 +44,7 @@ func TestPickUp(t *testing.T) {
 			t.Errorf("%s: the map has %d stitches on %d rows", tt.name, sum, len(p.Map))
 		}
 	}
-	for _, e := range []FrontEdge{{Length: Int(50)}, {Gauge: Int(20)}} {
+	for _, e := range []PickUpEdge{{Length: Int(50)}, {Gauge: Int(20)}} {
 		if p, ok := PickUpFor(e); ok {
 			t.Errorf("%+v gave %+v", e, p)
 		}
@@ -95,7 +95,7 @@ func TestBestFraction(t *testing.T) {
 			t.Errorf("200 rows by %d of %d: %d, want %d", tt.of, tt.every, got, tt.want)
 		}
 	}
-	if got := FrontStitches(60, 6); got.String() != "57" {
+	if got := FrontLess(60, 6); got.String() != "57" {
 		t.Errorf("W62: %s", got)
 	}
 }

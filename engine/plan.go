@@ -63,6 +63,9 @@ type Plan struct {
 	BandYarnHigh  float64 // m
 	BandYarnGrams float64
 	Yarn          YarnState
+	YarnRate      Num // m in 100 g, said or from a weighed swatch
+
+	Front *Front // the front bands, nil where nothing is said of them
 
 	// The wearer.
 	NeckBase    Num // from the girth halfway up
@@ -86,12 +89,14 @@ type Plan struct {
 	grading     grading
 	layers      int
 	bandTooWide bool
+
+	loopLow, loopHigh float64 // cm, the ends of the estimate
 }
 
 // known is which groups of results could be worked out.
 type known struct {
 	neck, wanted, band, yoke, rows, depth, fold, relaxed, stretched, head,
-	hem, loop, off, yarn, yarnSpan, grams, neckBase, slope, topRoom, needed,
+	hem, loop, off, yarn, yarnSpan, grams, rate, neckBase, slope, topRoom, needed,
 	mock, picks, front, back, pitch bool
 }
 
@@ -109,5 +114,6 @@ func Solve(in Inputs) Plan {
 	p.solveYarn()
 	p.solveShaped()
 	p.solveMachine()
+	p.solveFronts()
 	return p
 }

@@ -26,6 +26,9 @@ const (
 	RoundDown     = "whole-down"
 	RoundSlopes   = "slopes-nearest" // each of two equal parts to the nearest
 	RoundHalfUp   = "half-up"        // up to the next half
+	RoundUp       = "whole-up"
+	RoundNearest  = "whole-nearest"
+	RoundFraction = "fraction-nearest" // to the nearest fraction with a denominator up to 10
 )
 
 // The rules a number can come from.
@@ -68,6 +71,28 @@ const (
 	RulePickTotal      = "sum-of-pieces"
 	RulePickDifference = "band-less-picked"
 	RulePitchRatio     = "stitch-over-pitch"
+	RuleFollows        = "as-the-neckband"
+	RuleUsual          = "usual"
+	RuleFrontEdge      = "rows-of-edge"
+	RulePickUp         = "edge-times-gauge"
+	RuleFraction       = "best-fraction"
+	RuleFractionOff    = "error-of-fraction"
+	RuleFrontLength    = "edge-of-count"
+	RulePieces         = "pieces-of-bed"
+	RuleFrontRows      = "rows-of-width"
+	RuleFrontTotal     = "front-rows-of-layers"
+	RuleFrontWidth     = "width-of-rows"
+	RuleHoleGap        = "gaps-between-holes"
+	RuleHoleDistance   = "hole-to-hole"
+	RuleHolesAt        = "holes-at-distance"
+	RuleButton         = "fit-of-button"
+	RuleFrontYarn      = "yarn-of-front-bands"
+	RuleClosing        = "closing-row"
+	RuleAllYarn        = "yarn-together"
+	RuleFromWeight     = "length-from-weight"
+	RuleLoopWeight     = "loop-from-weight"
+	RuleTex            = "tex-of-length"
+	RuleTightness      = "tightness-factor"
 )
 
 // Rules lists every rule a record can name.
@@ -77,7 +102,10 @@ func Rules() []string {
 		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
 		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead, RuleNeckBase, RuleHeadNeeded,
 		RuleHeadMissing, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
-		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio}
+		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
+		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
+		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
+		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness}
 }
 
 // Record is how number k of the plan came about; ok is false where it is not
@@ -88,7 +116,7 @@ func (p Plan) Record(k Key) (Record, bool) {
 		return p.said(k, k), true
 	}
 	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn,
-		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine} {
+		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine, p.recordYarns, p.recordFront} {
 		if r, ok := part(k); ok {
 			r.Key = k
 			if r.Rounding == "" {

@@ -121,6 +121,18 @@ func checkSums(t *rapid.T, r Record) {
 		if r.Value != math.Floor(r.Unrounded) {
 			t.Fatalf("%s: %v down to %v", r.Key, r.Unrounded, r.Value)
 		}
+	case RoundUp:
+		if r.Value != math.Ceil(r.Unrounded) {
+			t.Fatalf("%s: %v up to %v", r.Key, r.Unrounded, r.Value)
+		}
+	case RoundNearest:
+		if r.Value != math.Floor(r.Unrounded+0.5) {
+			t.Fatalf("%s: %v to %v", r.Key, r.Unrounded, r.Value)
+		}
+	case RoundFraction:
+		if off > 0.05+1e-9 && off > r.Unrounded/2 {
+			t.Fatalf("%s: %v to %v", r.Key, r.Unrounded, r.Value)
+		}
 	case RoundRows:
 		if off > 0.5+1e-9 {
 			t.Fatalf("%s: %v rows to %v", r.Key, r.Unrounded, r.Value)

@@ -8,6 +8,10 @@ func (p Plan) recordYarn(k Key) (Record, bool) {
 		if p.In.Num(RowYarn).Sign() > 0 {
 			return p.said(LoopLength, RowYarn), true
 		}
+		if p.loopMeasured() {
+			return Record{Rule: RuleLoopWeight, From: []Key{StitchWeight, YarnLength}, Value: p.LoopLength,
+				Expr: p.num(StitchWeight) + " * " + p.num(YarnLength) + " / 1000"}, true
+		}
 		return Record{Rule: RuleLoop, From: []Key{StitchGauge, RowGauge}, Expr: p.loopExpr(ksMid),
 			Value: p.LoopLength}, p.has.loop
 	case OffYarn:
@@ -28,7 +32,7 @@ func (p Plan) recordYarn(k Key) (Record, bool) {
 		return p.recordBandYarn(p.loopExpr(ksHigh), p.BandYarnHigh, StitchGauge, RowGauge), p.has.yarnSpan
 	case BandYarnGrams:
 		return Record{Rule: RuleGrams, From: []Key{BandYarn, YarnLength},
-			Expr:  figure(p.BandYarn) + " * 100 / " + p.num(YarnLength),
+			Expr:  p.gramsExpr(BandYarn),
 			Value: p.BandYarnGrams}, p.has.grams
 	}
 	return Record{}, false

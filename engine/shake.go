@@ -96,7 +96,7 @@ func (s Spans) corners(in Inputs) []Inputs {
 // on it, and not where a row's yarn was measured.
 func (p Plan) at(k Key, ks float64) float64 {
 	v, _ := p.Float(k)
-	if p.In.Num(RowYarn).Sign() > 0 || (k != LoopLength && !p.has.yarn) {
+	if p.loopMeasured() || (k != LoopLength && !p.has.yarn) {
 		return v
 	}
 	loop := loopLength(p.In.Num(StitchGauge), p.In.Num(RowGauge), ks)
@@ -106,7 +106,7 @@ func (p Plan) at(k Key, ks float64) float64 {
 	case BandYarn:
 		return p.bandYarn(loop)
 	case BandYarnGrams:
-		return p.grams(p.bandYarn(loop))
+		return p.grams(p.bandYarn(loop), loop)
 	}
 	return v
 }

@@ -7,7 +7,7 @@ import (
 
 // textKeys lists the inputs that are words or lists, in the order in which
 // they are shown after the numbers. Garment and rib have fields of their own.
-var textKeys = [...]Key{KeyYokeMethod, KeyWearer, KeyFibre, KeySetMethod, KeyBandKind, KeyMachine}
+var textKeys = [...]Key{KeyYokeMethod, KeyWearer, KeyFibre, KeySetMethod, KeyBandKind, KeyMachine, KeyFrontRib}
 
 const numberOfTextKeys = len(textKeys)
 
@@ -71,6 +71,9 @@ func normalText(k Key, s string) (string, bool) {
 	case KeyWearer:
 		w, ok := ParseWhom(s)
 		return w.String(), ok
+	case KeyFrontRib:
+		r, ok := ParseRib(s)
+		return r.String(), ok
 	case KeyFibre:
 		return normalFibre(s)
 	}

@@ -13,7 +13,9 @@ var resultKeys = [...]Key{
 }
 
 // ResultKeys lists every result in the order in which results are shown.
-func ResultKeys() []Key { return append([]Key(nil), resultKeys[:]...) }
+func ResultKeys() []Key {
+	return append(resultKeys[:len(resultKeys):len(resultKeys)], frontResults[:]...)
+}
 
 // Value is result k as JSON writes it: an int, a float64, a needle's name, a
 // list of names, a list of stitches per needle or of TensionRow. false where
@@ -49,7 +51,7 @@ func (p Plan) needles(k Key) (any, bool) {
 	case Tension:
 		return p.Tension(), p.has.rows
 	}
-	return nil, false
+	return p.frontList(k)
 }
 
 // Float is a number of the plan: a result that is one number, or an input.
@@ -74,8 +76,10 @@ func (p Plan) input(k Key) (Num, bool) {
 		return p.NeckWanted, p.has.neck
 	case k == ClickEffect:
 		return p.Click.Mul(Int(100)), p.In.Has(NumberEffect) && p.In.Has(ClicksPerNumber)
+	case k == YarnLength:
+		return p.YarnRate, p.has.rate
 	}
-	return Num{}, false
+	return p.frontInput(k)
 }
 
 // count is a result that is a whole number.
@@ -110,7 +114,7 @@ func (p Plan) count(k Key) (int, bool) {
 	case PickDifference:
 		return p.PickDifference, p.has.front && p.has.back && p.has.band // else part of the edge is not told
 	}
-	return 0, false
+	return p.frontCount(k)
 }
 
 // measure is a result that is a real number.
@@ -168,5 +172,5 @@ func (p Plan) comfort(k Key) (float64, bool) {
 	case StitchPitch:
 		return p.PitchRatio.Float(), p.has.pitch
 	}
-	return 0, false
+	return p.frontMeasure(k)
 }

@@ -23,6 +23,10 @@ const (
 	HeadTight       = "head-tight"         // head_opening, needed, edge: 1 if the sewn edge decides
 	HeadUnknown     = "head-unknown"       // none
 	FibreHeat       = "fibre-heat"         // none: steam on a fibre that heat spoils
+	FrontOverBed    = "front-over-bed"     // front_stitches, bed_needles, pieces, choice
+	FrontCrowded    = "front-crowded"      // front_stitches, front_rows: more than two stitches to a row
+	HolesTooMany    = "holes-too-many"     // buttonholes, most, front_stitches
+	ButtonOverBand  = "button-over-band"   // button (mm), front_band, overlap_low
 )
 
 // Usual spans, outside of which a caution is due: rows over stitches of a
@@ -41,6 +45,7 @@ func (p Plan) Warnings() []Warning {
 	p.warnStitches(&w)
 	p.warnRows(&w)
 	p.warnHead(&w)
+	p.warnFronts(&w)
 	p.warnYarn(&w)
 	if p.In.Text(KeySetMethod) == SetSteam && HeatHurts(p.In.Text(KeyFibre)) {
 		w.add(FibreHeat, nil)
@@ -134,12 +139,37 @@ func (p Plan) warnHead(w *warnings) {
 }
 
 func (p Plan) warnYarn(w *warnings) {
-	code := map[YarnState]string{YarnTight: YarnIsTight, YarnShort: YarnIsShort}[p.Yarn]
+	state, need := p.Yarn, p.yarnNeeds
+	if all := p.AllYarnState(); all != YarnUnknown {
+		state, need = all, p.allNeeds
+	}
+	code := map[YarnState]string{YarnTight: YarnIsTight, YarnShort: YarnIsShort}[state]
 	if code == "" {
 		return
 	}
-	w.add(code, map[string]Num{"need_low": tenths(p.yarnBare()),
-		"need_high": tenths(p.yarnSafe()), "yarn_left": p.In.Num(YarnLeft)})
+	low, high := need()
+	w.add(code, map[string]Num{"need_low": tenths(low), "need_high": tenths(high), "yarn_left": p.In.Num(YarnLeft)})
+}
+
+func (p Plan) warnFronts(w *warnings) {
+	f := p.Front
+	if f == nil {
+		return
+	}
+	count := wholeNum(f.Stitches)
+	if f.Pieces > 1 {
+		w.add(FrontOverBed, map[string]Num{"front_stitches": count, "bed_needles": p.In.Num(BedNeedles),
+			"pieces": wholeNum(f.Pieces), "choice": wholeNum(f.BedChoice)})
+	}
+	if f.Rows > 0 && f.Stitches > 2*f.Rows {
+		w.add(FrontCrowded, map[string]Num{"front_stitches": count, "front_rows": wholeNum(f.Rows)})
+	}
+	if f.Fault != nil {
+		w.add(HolesTooMany, map[string]Num{"buttonholes": wholeNum(f.Fault.Holes), "most": wholeNum(f.Fault.Most), "front_stitches": count})
+	}
+	if f.has.button && p.In.Has(FrontBand) && p.In.Num(FrontBand).Less(f.Fit.BandLow) {
+		w.add(ButtonOverBand, map[string]Num{"button": p.In.Num(Button), "front_band": p.In.Num(FrontBand), "overlap_low": f.Fit.BandLow})
+	}
 }
 
 // flag is 1 for true.

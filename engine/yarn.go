@@ -45,16 +45,23 @@ const (
 func (p *Plan) solveYarn() {
 	in := p.In
 	sg, rg := in.Num(StitchGauge), in.Num(RowGauge)
-	measured := in.Num(RowYarn).Sign() > 0
+	measured := p.loopMeasured()
 	var low, high float64
 	switch {
-	case measured:
+	case in.Num(RowYarn).Sign() > 0:
 		p.LoopLength = in.Num(RowYarn).Float()
+	case measured:
+		p.LoopLength = in.Num(StitchWeight).Mul(in.Num(YarnLength)).Float() / 1000
 	case sg.Sign() > 0 && rg.Sign() > 0:
 		p.LoopLength = loopLength(sg, rg, ksMid)
 		low, high = loopLength(sg, rg, ksLow), loopLength(sg, rg, ksHigh)
 	}
 	p.has.loop = p.LoopLength > 0
+	p.loopLow, p.loopHigh = low, high
+	if measured {
+		p.loopLow, p.loopHigh = p.LoopLength, p.LoopLength
+	}
+	p.YarnRate, p.has.rate = p.yarnRate()
 	if p.has.band && in.Has(NeedlePitch) {
 		p.has.off = true
 		width := in.Num(NeedlePitch).Mul(wholeNum(p.BandStitches)).Div(Int(10))
@@ -69,11 +76,17 @@ func (p *Plan) solveYarn() {
 	if !measured {
 		p.BandYarnLow, p.BandYarnHigh = p.bandYarn(low), p.bandYarn(high)
 	}
-	if in.Num(YarnLength).Sign() > 0 {
+	if p.has.rate {
 		p.has.grams = true
-		p.BandYarnGrams = p.grams(p.BandYarn)
-		p.Yarn = p.yarnState()
+		p.BandYarnGrams = p.grams(p.BandYarn, p.LoopLength)
+		p.Yarn = p.stateOf(p.yarnNeeds())
 	}
+}
+
+// loopMeasured reports whether the yarn in a stitch was measured: one row
+// pulled out, or a weighed swatch of a yarn whose metres are known.
+func (p *Plan) loopMeasured() bool {
+	return p.In.Num(RowYarn).Sign() > 0 || p.In.Num(StitchWeight).Sign() > 0 && p.In.Num(YarnLength).Sign() > 0
 }
 
 // yarnRows is the rows of the band in rows at the garment's tension: a tighter
@@ -97,29 +110,33 @@ func (p *Plan) bandYarn(loop float64) float64 {
 	return (float64(p.BandStitches)*loop*p.YarnRows.Float() + p.OffYarn.Float()) / 100
 }
 
-func (p *Plan) grams(metres float64) float64 {
-	return metres * 100 / p.In.Num(YarnLength).Float()
-}
-
-// yarnSafe is the grams to have at hand: the high end of the estimate, or the
-// measured need, with the margin. yarnBare is the same from the low end.
-func (p *Plan) yarnSafe() float64 { return yarnMargin * p.grams(max(p.BandYarn, p.BandYarnHigh)) }
-
-func (p *Plan) yarnBare() float64 {
-	if p.has.yarnSpan {
-		return yarnMargin * p.grams(p.BandYarnLow)
+// grams is the weight of so many metres. Where a weighed swatch stands for the
+// label the metres in 100 g grow with the loop they were reckoned with, so the
+// weight of a stitch stays as it was measured.
+func (p *Plan) grams(metres, loop float64) float64 {
+	rate := p.YarnRate.Float()
+	if !p.In.Has(YarnLength) {
+		rate *= loop / p.LoopLength
 	}
-	return yarnMargin * p.grams(p.BandYarn)
+	return metres * 100 / rate
 }
 
-func (p *Plan) yarnState() YarnState {
+// yarnNeeds is the grams to have at hand for the band, with the margin, at the
+// low and the high end of the estimate; both are the same where the loop was
+// measured.
+func (p *Plan) yarnNeeds() (low, high float64) {
+	return yarnMargin * p.grams(p.bandYarn(p.loopLow), p.loopLow), yarnMargin * p.grams(p.bandYarn(p.loopHigh), p.loopHigh)
+}
+
+// stateOf holds needs at both ends of an estimate against what is left.
+func (p *Plan) stateOf(low, high float64) YarnState {
 	if !p.In.Has(YarnLeft) {
 		return YarnUnknown
 	}
 	switch left := p.In.Num(YarnLeft).Float(); {
-	case left >= p.yarnSafe():
+	case left >= high:
 		return YarnEnough
-	case left >= p.yarnBare():
+	case left >= low:
 		return YarnTight
 	}
 	return YarnShort

@@ -16,6 +16,8 @@ var compared = []engine.Key{
 	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference, engine.StretchedCircumference, engine.LeanDegrees,
 	engine.HeadOpening, engine.HeadMissing, engine.SlitLength, engine.TopRoom, engine.WorkStitches, engine.StitchPitch,
 	engine.PickFront, engine.PickBack, engine.PickSleeves, engine.PickTotal, engine.PickDifference, engine.OffYarn, engine.BandYarn, engine.BandYarnGrams,
+	engine.FrontStitches, engine.FrontRatio, engine.FrontLength, engine.FrontLayerRows, engine.FrontTotalRows, engine.HolePositions, engine.HoleGaps, engine.HoleDistance,
+	engine.HoleRows, engine.HoleLength, engine.OverlapLow, engine.FrontYarn, engine.AllYarn, engine.AllYarnGrams,
 }
 
 // Differences is a table of the results that differ between two plans, before

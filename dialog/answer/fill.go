@@ -75,10 +75,13 @@ func (v Voice) Warning(w engine.Warning) string {
 			return ""
 		}
 		switch name {
-		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed", "slit":
+		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed", "slit", "overlap_low":
 			return v.Len(n.Float())
 		case "need_low", "need_high", "yarn_left":
 			return trim(n.Float(), 0) + " g"
+		}
+		if name == "button" {
+			return trim(n.Float(), 1) + " mm"
 		}
 		return trim(n.Float(), 2)
 	})

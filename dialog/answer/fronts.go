@@ -19,40 +19,80 @@ func Cautioned(cautions []string) string {
 	return b.String()
 }
 
-// PickUp writes how a front band is picked up.
-func (v Voice) PickUp(e engine.FrontEdge, p engine.PickUp, ownGauge, estimated bool) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "Pick up **%s**", Count(p.Stitches, "stitch", "stitches"))
-	if e.Rib.Purl > 0 {
-		fmt.Fprintf(&b, " for a %s rib", e.Rib)
+// frontValue writes the results of the front bands that are lists or words.
+func frontValue(p engine.Plan, k engine.Key) string {
+	f := p.Front
+	val, ok := p.Value(k)
+	if f == nil || !ok {
+		return ""
 	}
-	fmt.Fprintf(&b, ": %s", v.Len(e.Length.Float()))
-	if e.NeckbandDepth.Sign() > 0 {
-		fmt.Fprintf(&b, " and the neckband's end of %s", v.Len(e.NeckbandDepth.Float()))
-	}
-	whose := "the garment's gauge"
-	if ownGauge {
-		whose = "that gauge"
-	}
-	fmt.Fprintf(&b, " at %s make %s.", whose, trim(p.Wanted.Float(), 1))
-	if p.Smaller > 0 && e.Rib.Purl > 0 {
-		fmt.Fprintf(&b, " The counts beside it are %d and %d.", p.Smaller, p.Larger)
-	}
-	if p.Every > 0 {
-		fmt.Fprintf(&b, "\n\nOver the edge's %d rows", p.Rows)
-		if estimated {
-			b.WriteString(" (by your row gauge; count them if you can)")
+	switch list := val.(type) {
+	case string:
+		return list
+	case []int:
+		if k == engine.FrontMap {
+			return rowMap(list)
 		}
-		fmt.Fprintf(&b, " that is about **%d of every %d**; kept strictly it gives %s.", p.Of, p.Every, offBy(p.Off))
+		return Counts(list)
+	case []string:
+		return NeedleRuns(f.HoleColumns(), f.Stitches)
 	}
-	if words := rowMap(p.Map); words != "" {
-		b.WriteString(" Evenly, from the lower edge: " + words + ".")
+	return ""
+}
+
+// PickUp writes how the front bands are picked up.
+func (v Voice) PickUp(p engine.Plan) string {
+	f, e := p.Front, p.PickUpEdge()
+	var b strings.Builder
+	gauge := v.Figure(engine.FrontGauge, e.Gauge.Float())
+	switch {
+	case p.In.Has(engine.FrontCount):
+		fmt.Fprintf(&b, "**%s** on each front band. At %s they fill an edge of %s", Count(f.Stitches, "stitch", "stitches"), gauge, v.Both(f.Length.Float()))
+		if e.NeckbandRows > 0 {
+			b.WriteString(" below the neckband's end")
+		}
+		b.WriteString(".")
+	default:
+		fmt.Fprintf(&b, "Pick up **%s** along each front", Count(f.Stitches, "stitch", "stitches"))
+		if e.Rib.Purl > 0 {
+			fmt.Fprintf(&b, " for a %s rib", e.Rib)
+		}
+		fmt.Fprintf(&b, ": %s", v.Len(e.Length.Float()))
+		if e.NeckbandRows > 0 {
+			fmt.Fprintf(&b, " and the neckband's end of %s", v.Len(e.NeckbandDepth.Float()))
+		}
+		fmt.Fprintf(&b, " at %s make %s.", gauge, trim(f.Wanted.Float(), 1))
+		if f.Smaller > 0 && e.Rib.Purl > 0 {
+			fmt.Fprintf(&b, " The counts beside it are %d and %d.", f.Smaller, f.Larger)
+		}
 	}
-	if e.NeckbandRows > 0 {
-		fmt.Fprintf(&b, "\n\nThe doubled neckband's end goes through both layers; its %d outer rows are counted once. If your edge already reaches the top of the neckband, add *with the neckband*.", e.NeckbandRows)
+	if s := v.pickUpRows(p, e); s != "" {
+		b.WriteString("\n\n" + s)
 	}
-	if !ownGauge {
-		b.WriteString(" A band's own gauge is better: *at 30 stitches per 10 cm*.")
+	if e.NeckbandRows > 0 && !p.In.Has(engine.FrontCount) {
+		fmt.Fprintf(&b, "\n\nThe neckband's end goes through both layers at once; its %d outer rows are counted once. If your edge already reaches the top of the neckband, say *with the neckband*.", e.NeckbandRows)
+	}
+	if !p.In.Has(engine.FrontGauge) {
+		b.WriteString("\n\nThis is the garment's gauge; the band's own is better: *the front band has 30 stitches in 10 cm*.")
+	}
+	return b.String()
+}
+
+// pickUpRows is the fraction, its error and the map, "" where the rows of the
+// edge are not known.
+func (v Voice) pickUpRows(p engine.Plan, e engine.PickUpEdge) string {
+	f := p.Front
+	if f.Every == 0 {
+		return ""
+	}
+	var b strings.Builder
+	fmt.Fprintf(&b, "Over the edge's %d rows", f.Rows)
+	if !p.In.Has(engine.EdgeRows) {
+		b.WriteString(" (by your row gauge; count them if you can)")
+	}
+	fmt.Fprintf(&b, " that is about **%d of every %d**; kept strictly it gives %s.", f.Of, f.Every, offBy(f.Off))
+	if words := mapInBrief(f.Map); words != "" {
+		b.WriteString(" Evenly, from the lower edge: " + words + ". " + rowGroups(f.Map))
 	}
 	return b.String()
 }
@@ -68,22 +108,67 @@ func offBy(off engine.Num) string {
 	return n + " too few"
 }
 
-// rowMap says from which rows of an edge nothing, or two, are picked up.
-func rowMap(m []int) string {
-	mark, what := 0, "pass over row "
+// briefMap is how long the map's words may be under an answer about something
+// else; a longer one is told when it is asked for.
+const briefMap = 160
+
+// mapInBrief is the map in words, or how to hear them.
+func mapInBrief(m []int) string {
+	words := rowMap(m)
+	if len(words) <= briefMap {
+		return words
+	}
+	at := marked(m)
+	least, most := len(m), 0
+	for i := 1; i < len(at); i++ {
+		least, most = min(least, at[i]-at[i-1]), max(most, at[i]-at[i-1])
+	}
+	what := "pass over every "
+	if twice(m) {
+		what = "two from every "
+	}
+	return fmt.Sprintf("%s%s or %s row, first row %d (*which rows do I pass over* tells each)", what, Ordinal(least), Ordinal(most), at[0]+1)
+}
+
+// twice reports an edge of which some rows give two stitches.
+func twice(m []int) bool {
 	for _, s := range m {
 		if s == 2 {
-			mark, what = 2, "two from row "
+			return true
 		}
 	}
-	marked := make([]int, len(m))
+	return false
+}
+
+// marked is the rows, from 0, that give none, or two where some do.
+func marked(m []int) []int {
+	mark := 0
+	if twice(m) {
+		mark = 2
+	}
+	var at []int
 	for i, s := range m {
-		marked[i] = 1
 		if s == mark {
-			marked[i] = 2
+			at = append(at, i)
 		}
 	}
-	first, phrases := engine.Phrases(marked)
+	return at
+}
+
+// rowMap says from which rows of an edge nothing, or two, are picked up.
+func rowMap(m []int) string {
+	what := "pass over row "
+	if twice(m) {
+		what = "two from row "
+	}
+	some := make([]int, len(m))
+	for i := range some {
+		some[i] = 1
+	}
+	for _, i := range marked(m) {
+		some[i] = 2
+	}
+	first, phrases := engine.Phrases(some)
 	if first < 0 {
 		if len(m) == 0 {
 			return ""
@@ -106,112 +191,66 @@ func rowMap(m []int) string {
 	return out + "; one from each of the rest"
 }
 
-// Buttonholes writes where the holes lie.
-func (v Voice) Buttonholes(s engine.HoleSpec, h engine.Buttonholes, notes []string, bed int) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "**%s of %s over %d stitches**, %d outside each end.", Count(s.Holes, "buttonhole", "buttonholes"), Count(s.Size, "stitch", "stitches"), s.Stitches, s.Start)
-	if len(notes) > 0 {
-		b.WriteString(" (" + strings.Join(notes, "; ") + ")")
-	}
-	b.WriteString("\n")
-	for i, col := range h.First {
-		fmt.Fprintf(&b, "\n- %d: %s", i+1, place(col, s, bed))
-	}
-	if len(h.Gaps) > 0 {
-		fmt.Fprintf(&b, "\n\nGaps between them: %s.", gapWords(h))
-	}
-	if s.Stitches > bed {
-		fmt.Fprintf(&b, " %d stitches are more than your %d needles: the band is made in two pieces or from more rows, so no needles are named.", s.Stitches, bed)
-	}
-	return b.String()
-}
+// mostGroups is how many groups of rows are counted out; a longer edge is cut
+// into larger ones.
+const mostGroups = 16
 
-// place is a hole as stitches from the left edge, and as needles where the
-// band fits the bed.
-func place(col int, s engine.HoleSpec, bed int) string {
-	last := col + s.Size - 1
-	text := fmt.Sprintf("stitch %d", col+1)
-	if s.Size > 1 {
-		text = fmt.Sprintf("stitches %d to %d", col+1, last+1)
+// rowGroups is the same map for pins along the edge: how many stitches come
+// from each ten rows (or twenty, thirty ...).
+func rowGroups(m []int) string {
+	if len(m) == 0 {
+		return ""
+	}
+	size := 10 * ((len(m) + 10*mostGroups - 1) / (10 * mostGroups))
+	var counts []int
+	for from := 0; from < len(m); from += size {
+		n := 0
+		for _, s := range m[from:min(from+size, len(m))] {
+			n += s
+		}
+		counts = append(counts, n)
+	}
+	text := fmt.Sprintf("Pinned off in %ds of rows, pick up ", size)
+	whole, rest := counts, len(m)%size
+	if rest > 0 {
+		whole = counts[:len(counts)-1]
 	}
 	switch {
-	case s.Stitches > bed:
-		return text
-	case s.Size == 1:
-		return text + ", needle " + engine.NeedleName(col, s.Stitches)
+	case len(whole) == 0:
+		return ""
+	case same(whole):
+		text += fmt.Sprintf("%d from each", whole[0])
+	default:
+		text += Counts(whole)
 	}
-	return text + ", needles " + engine.NeedleName(col, s.Stitches) + " to " + engine.NeedleName(last, s.Stitches)
+	if rest > 0 {
+		text += fmt.Sprintf(", and %d from the last %s", counts[len(counts)-1], Count(rest, "row", "rows"))
+	}
+	return text + "."
 }
 
-func gapWords(h engine.Buttonholes) string {
-	if h.Gap.IsInt() {
-		return fmt.Sprintf("%d stitches each", h.Gap.Floor())
+func same(ns []int) bool {
+	for _, n := range ns {
+		if n != ns[0] {
+			return false
+		}
 	}
-	whole := h.Gap.Floor()
-	over := h.Gap.Sub(engine.Int(int64(whole))).Mul(engine.Int(int64(len(h.Gaps)))).Floor()
-	return fmt.Sprintf("%s (%d each and %d over, one stitch at a time)", Counts(h.Gaps), whole, over)
+	return true
 }
 
-// HolesFault says how many holes do fit.
-func (v Voice) HolesFault(s engine.HoleSpec, e *engine.HolesError) string {
-	if e.Most == 0 {
-		return fmt.Sprintf("Not even one hole of %s fits between margins of %d on %d stitches. Say smaller margins, or more stitches.", Count(s.Size, "stitch", "stitches"), s.Start, s.Stitches)
+// FrontBand writes the rows of the front band itself, "" where they are not
+// known.
+func (v Voice) FrontBand(p engine.Plan) string {
+	f := p.Front
+	if f == nil || f.LayerRows == 0 {
+		return ""
 	}
-	return fmt.Sprintf("%d buttonholes of %s do not fit on %d stitches with margins of %d; at most %d do.", s.Holes, Count(s.Size, "stitch", "stitches"), s.Stitches, s.Start, e.Most)
-}
-
-// ButtonFit writes hole and overlap for a button.
-func (v Voice) ButtonFit(d engine.Num, f engine.ButtonFit) string {
-	return fmt.Sprintf("For a button of %s across: the hole **%s** (3 mm more, for a thin button), the overlap **%s to %s**, the button's centre %s to %s from the edge. Sources differ, and these are rules for woven cloth, which stretches less: try one hole first.",
-		v.small(d), v.small(f.Hole), v.small(f.BandLow), v.small(f.BandHigh), v.small(f.EdgeLow), v.small(f.EdgeHigh))
-}
-
-// small is a short length: millimetres, or eighths of an inch.
-func (v Voice) small(cm engine.Num) string {
-	if v.Unit == "in" {
-		return v.Len(cm.Float())
+	text := fmt.Sprintf("**The band itself: %s a layer**, %d in all", Count(f.LayerRows, "row", "rows"), f.TotalRows)
+	if f.FoldRow {
+		text += " with the fold row"
 	}
-	return trim(10*cm.Float(), 0) + " mm"
-}
-
-// countName is what a yarn count is called.
-func countName(c engine.YarnCount) string {
-	switch c {
-	case engine.MetricCount:
-		return "Nm"
-	case engine.CottonCount:
-		return "cotton count"
-	case engine.WorstedNeK:
-		return "worsted count"
-	case engine.WoollenSkein:
-		return "Yorkshire woollen skeins"
-	case engine.LinenLea:
-		return "linen lea"
-	case engine.MetresPer:
-		return "m in 100 g"
-	case engine.YardsPer100:
-		return "yd in 100 g"
-	case engine.YardsOunce:
-		return "yd to the ounce"
-	case engine.YardsPound:
-		return "yd to the pound"
+	if f.Layers == 1 {
+		text = fmt.Sprintf("**The band itself: %s**, a single layer", Count(f.LayerRows, "row", "rows"))
 	}
-	return string(c)
-}
-
-// YarnCount writes one yarn in the count asked for, in tex and in metres.
-func YarnCount(from engine.YarnCount, value engine.Num, plies int, to engine.YarnCount, result, tex, metres engine.Num) string {
-	said := trim(value.Float(), 1) + " " + countName(from)
-	if plies > 1 {
-		said = fmt.Sprintf("%d threads of %s", plies, said)
-	}
-	text := fmt.Sprintf("%s: **%s %s**", said, trim(result.Float(), 1), countName(to))
-	if to != engine.TexCount {
-		text += ", " + trim(tex.Float(), 1) + " tex"
-	}
-	if to != engine.MetresPer {
-		text += ", " + trim(metres.Float(), 0) + " m in 100 g"
-	}
-	text += ". The pound and the yard are exact; what twisting takes up is not counted."
-	return text + fmt.Sprintf(" To use it in the plan say *%s m per 100 g*.", trim(metres.Float(), 0))
+	return text + fmt.Sprintf(", %s wide.", v.Len(f.Width.Float()))
 }

@@ -21,6 +21,14 @@ func Setting(k engine.Key, n int) string {
 		return "no fold row"
 	case k == engine.FoldRow:
 		return "a fold row " + Count(n, "click", "clicks") + " looser"
+	case k == engine.NeckbandEnd && n == 0:
+		return "the neckband's end not added"
+	case k == engine.NeckbandEnd:
+		return "the neckband's end added"
+	case k == engine.FrontLayers && n == 1:
+		return "single front bands"
+	case k == engine.FrontLayers:
+		return "doubled front bands"
 	}
 	return ""
 }

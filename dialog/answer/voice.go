@@ -113,6 +113,9 @@ func (v Voice) Value(p engine.Plan, k engine.Key) string {
 		return list
 	}
 	f, ok := p.Float(k)
+	if ok && k == engine.NeckbandEnd {
+		return map[bool]string{true: "added", false: "not added"}[f > 0]
+	}
 	if ok && k == engine.OffYarn {
 		return v.cut(f)
 	}
@@ -225,5 +228,5 @@ func (v Voice) listValue(p engine.Plan, k engine.Key) string {
 	case engine.Rehang:
 		return RehangWords(p)
 	}
-	return ""
+	return frontValue(p, k)
 }

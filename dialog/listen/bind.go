@@ -40,6 +40,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.others()
 	b.byUnit()
 	b.others()
+	b.fronts()
 	b.order()
 	b.unsay()
 	b.twice()

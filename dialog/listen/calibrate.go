@@ -8,12 +8,13 @@ import (
 // calibration reads measured values and what they make of the estimates: the
 // arithmetic is one division each, done exactly.
 //
+//   - a swatch of 50 stitches and 60 rows weighs 9 g -> stitch_weight
 //   - a row of 40 stitches gave 56 cm of yarn       -> row_yarn
 //   - 28.5 stitches at dial 5, 30 at dial 4         -> number_effect
 //   - rib swatch: 10 cm plain, 7 relaxed, 14 pulled -> rib_draw, rib_stretch
 //   - the sewn edge goes from 20 to 27 cm           -> edge_stretch
 func (r *reading) calibration() (Meaning, bool) {
-	for _, try := range []func() []Set{r.rowYarn, r.twoDials, r.edgeStretch, r.ribSwatch} {
+	for _, try := range []func() []Set{r.weighed, r.rowYarn, r.twoDials, r.edgeStretch, r.ribSwatch} {
 		if sets := try(); len(sets) > 0 {
 			return Meaning{Kind: Values, Topic: "calibrate", Sets: sets}, true
 		}
@@ -33,6 +34,38 @@ func (r *reading) measured() (lengths, stitches []int) {
 		}
 	}
 	return lengths, stitches
+}
+
+// weighed: a swatch of known stitches and rows on the scale.
+func (r *reading) weighed() []Set {
+	if !r.l.has("weigh", "weight", "scale") {
+		return nil
+	}
+	var grams engine.Num
+	stitches, rows := 0, 0
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		g, weight := q.Grams()
+		switch {
+		case q.Problem != "" || q.Range:
+			return nil
+		case weight && q.Unit != "":
+			grams = g
+		case q.Unit == quantity.Stitch:
+			stitches = q.Value.Floor()
+		case q.Unit == quantity.Row:
+			rows = q.Value.Floor()
+		case q.Unit == "" && stitches == 0:
+			stitches = q.Value.Floor() // "50 by 60"
+		case q.Unit == "":
+			rows = q.Value.Floor()
+		}
+	}
+	w, ok := engine.StitchWeightOf(grams, stitches, rows)
+	if !ok {
+		return nil
+	}
+	return []Set{{Key: engine.StitchWeight, Value: w, Near: 1}}
 }
 
 func (r *reading) rowYarn() []Set {

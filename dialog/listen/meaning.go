@@ -112,6 +112,7 @@ type Meaning struct {
 	Notes   []string // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
 	Parts   Part     // of kind Parts
+	Thread  Thread   // topic yarn-count
 	Vague   Ask      // of kind Vague
 	Slip    Slip     // of kind Trouble
 	After   Finished // of kind After

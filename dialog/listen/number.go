@@ -112,6 +112,8 @@ func (r *reading) number() (Meaning, bool) {
 		keys = []engine.Key{r.aboutNeedle()}
 	case contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
 		keys = []engine.Key{engine.OffYarn}
+	case contains(keys, engine.BandYarn) && r.l.has("everything", "altogether", "together"):
+		keys = []engine.Key{engine.AllYarn}
 	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
 		if r.l.has("and") && r.l.has("layer", "each") {
 			keys = []engine.Key{engine.LayerRows, engine.TotalRows}

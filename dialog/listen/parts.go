@@ -5,27 +5,16 @@ import (
 	"foldrow/engine"
 )
 
-// Part is what a line says about the work around the neckband: the yoke, a
-// colour row, a front band, its buttonholes, a yarn count. What was not said
-// stays 0. It sets nothing in the plan.
+// Part is what a line says about the work above the neckband: the yoke, a
+// colour row. What was not said stays 0. It sets nothing in the plan.
 type Part struct {
 	Yoke // the yoke's stages
 
-	Pattern    []bool        // the repeat of a colour row, true for contrast
-	Anchor     engine.Anchor // where the repeat is lined up
-	Stitches   int           // of the row or the band
-	Length     engine.Num    // of an edge, cm
-	Rows       int           // of an edge
-	Gauge      engine.Num    // stitches in 10 cm of the part itself
-	Bare       bool          // the line wants the neckband's end left out
-	Holes      int           // buttonholes
-	Size       int           // stitches of one
-	Margin     int           // stitches outside the first and the last, -1 unsaid
-	Button     engine.Num    // diameter, cm
-	Count      engine.YarnCount
-	To         engine.YarnCount
-	CountValue engine.Num
-	Plies      int
+	Pattern  []bool        // the repeat of a colour row, true for contrast
+	Anchor   engine.Anchor // where the repeat is lined up
+	Stitches int           // of the row
+	Length   engine.Num    // of a float, cm
+	Gauge    engine.Num    // stitches in 10 cm of the row itself
 }
 
 // Yoke is what was said about the stages of a yoke.
@@ -46,7 +35,7 @@ type Yoke struct {
 func (r *reading) around() (Meaning, bool) {
 	c, ok := r.cues[Parts]
 	topic := c.topic
-	p := Part{Margin: -1}
+	p := Part{}
 	if pattern, drawn := r.drawnRow(); drawn {
 		p.Pattern, topic, ok = pattern, "colour-row", true
 	}
@@ -55,10 +44,9 @@ func (r *reading) around() (Meaning, bool) {
 	}
 	readers := map[string]func(*Part) bool{
 		"stages": r.stages, "yoke-depth": r.yokeDepth, "colour-row": r.colourRow, "float-limit": r.floatLimit,
-		"pick-up": r.pickUp, "buttonholes": r.buttonholes, "button-size": r.buttonSize, "yarn-count": r.yarnCount,
 	}
 	// A line may hold the words of two parts; the surer is tried first.
-	for _, t := range []string{topic, "yarn-count", "buttonholes", "pick-up", "stages", "colour-row"} {
+	for _, t := range []string{topic, "stages", "colour-row"} {
 		if t != topic && !r.x.partCue(r.l, t) {
 			continue
 		}
@@ -135,7 +123,7 @@ func oneOf(w string, words []string) bool {
 	return false
 }
 
-// length takes the lengths, rows and gauge that the line says for an edge.
+// length takes the lengths and the gauge that the line says for a row.
 func (r *reading) length(p *Part) {
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
@@ -143,16 +131,9 @@ func (r *reading) length(p *Part) {
 		case q.Problem != "" || q.Range || q.Rib:
 		case rate && q.Unit == quantity.Stitch:
 			p.Gauge = per
-		case rate:
-		case q.Unit == quantity.Row:
-			p.Rows = q.Value.Floor()
+		case rate || q.Unit == quantity.Row:
 		default:
-			cm, ok := q.Length()
-			switch {
-			case !ok:
-			case r.wordAfter(i, "button", "diameter") || r.wordBefore(i, "button", "diameter"):
-				p.Button = cm
-			default:
+			if cm, ok := q.Length(); ok {
 				p.Length = cm
 			}
 		}

@@ -1,161 +1,232 @@
 package listen
 
 import (
-	"strconv"
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
-// pickUp reads the edge that stitches are picked up along.
-func (r *reading) pickUp(p *Part) bool {
-	r.length(p)
-	p.Bare = strings.Contains(r.l.text, "without the neckband") || strings.Contains(r.l.text, "with the neckband") || strings.Contains(r.l.text, "neckband included")
-	edge := r.says("front", "edge", "ratio") || strings.Contains(r.l.text, "pick up") || strings.Contains(r.l.text, "pick-up")
-	if r.says("dropped", "neck", "neckline") && !r.says("front", "ratio") || !edge {
-		return false
-	}
-	return p.Length.Sign() > 0 || p.Rows > 0 || r.says("ratio", "many")
-}
-
-// buttonholes reads how many holes of which size lie over how many stitches.
-func (r *reading) buttonholes(p *Part) bool {
-	r.length(p)
-	for _, i := range r.l.quantities() {
-		n, unit := r.whole(i), r.l.tokens[i].q.Unit
-		switch {
-		case n == 0 || unit == quantity.Row:
-		case oneOf(r.near(i, 1), []string{"buttonhole", "button", "hole"}):
-			p.Holes = n
-		case r.wordBefore(i, "over", "on", "across", "along", "in", "band"):
-			p.Stitches = n
-		case r.wordBefore(i, "margin", "end", "edge") || r.wordAfter(i, "margin"):
-			p.Margin = n
-		case r.wordBefore(i, "of") || r.wordAfter(i, "wide", "each", "apiece"):
-			p.Size = n
-		case p.Stitches == 0 && n >= 20:
-			p.Stitches = n
-		}
-	}
-	if r.says("no", "without") && r.says("margin") {
-		p.Margin = 0
-	}
-	if !r.says("buttonhole", "hole") && r.says("neck", "neckline", "head", "gauge") {
-		return false
-	}
-	where := p.Stitches > 0 || p.Length.Sign() > 0
-	return p.Holes > 0 && (where || r.says("buttonhole", "hole", "space", "where")) || where && r.says("buttonhole")
-}
-
-// buttonSize reads the button for which overlap and hole are asked.
-func (r *reading) buttonSize(p *Part) bool {
-	r.length(p)
-	if p.Button.Sign() == 0 {
-		p.Button, p.Length = p.Length, engine.Num{}
-	}
-	return p.Button.Sign() > 0
-}
-
-// countWords are the words of the yarn counts, longest first where one holds
-// another.
-func countWords() []struct {
-	word  string
-	count engine.YarnCount
-} {
-	return []struct {
-		word  string
-		count engine.YarnCount
-	}{
-		{"dtex", engine.Decitex}, {"decitex", engine.Decitex}, {"tex", engine.TexCount}, {"denier", engine.Denier},
-		{"nek", engine.WorstedNeK}, {"worsted", engine.WorstedNeK}, {"nm", engine.MetricCount}, {"metric", engine.MetricCount},
-		{"ne", engine.CottonCount}, {"cotton", engine.CottonCount}, {"woollen", engine.WoollenSkein}, {"yorkshire", engine.WoollenSkein},
-		{"linen", engine.LinenLea}, {"lea", engine.LinenLea}, {"typp", engine.Typp},
-	}
-}
-
-// yarnCount reads a yarn told by one count and asked for in another.
-func (r *reading) yarnCount(p *Part) bool {
-	from, to := r.l.text, ""
-	for _, sep := range []string{" in ", " as ", " into ", " to "} {
-		if i := strings.LastIndex(r.l.text, sep); i >= 0 {
-			if c := countNamed(r.l.text[i+len(sep):]); c != "" {
-				from, to = r.l.text[:i], r.l.text[i+len(sep):]
-				break
-			}
-		}
-	}
-	p.To = countNamed(to)
-	for _, i := range r.l.quantities() {
-		q := r.l.tokens[i].q
-		if m, ok := q.MetresPer100g(); ok && q.Problem == "" && q.Unit != quantity.Gram && r.asks() && !r.says("if", "band", "need") {
-			p.Count, p.CountValue, p.Plies = engine.MetresPer, m, 1
-			if q.Unit == quantity.Yard {
-				p.Count, p.CountValue = engine.YardsPer100, m.Div(engine.Frac(9144, 10000))
-			} else if p.To == "" {
-				p.To = engine.TexCount
-			}
+// frontal reports whether the line is about the front bands: it names
+// something of them, or picks up along an edge.
+func (l *Line) frontal() bool {
+	for _, m := range l.mentions {
+		if engine.AboutFronts(m.key) && !(m.key == engine.HoleSpacing && m.to-m.from == 1) {
 			return true
 		}
 	}
-	p.Count = countNamed(from)
-	p.CountValue, p.Plies = countFigure(from)
-	return p.Count != "" && p.Count != engine.MetresPer && p.CountValue.Sign() > 0
+	for _, m := range l.mentions {
+		if m.key == engine.FrontBand && l.ofPart(m.from) {
+			return true
+		}
+	}
+	pickUp := strings.Contains(l.text, "pick up") || strings.Contains(l.text, "pick-up") || strings.Contains(l.text, "picking up")
+	return pickUp && l.has("along", "edge", "front") && !l.has("drop", "dropped", "neck", "neckline") || l.has("along") && l.has("front") && l.has("many")
 }
 
-// countNamed is the count that a text names, "" for none.
-func countNamed(text string) engine.YarnCount {
-	words := strings.FieldsFunc(text, func(c rune) bool { return c < 'a' || c > 'z' })
-	for _, c := range countWords() {
-		for _, w := range words {
-			if w == c.word {
-				return c.count
-			}
-		}
+// ofPart reports whether the name at token i tells what something is of or for:
+// "rows for the front band".
+func (l *Line) ofPart(i int) bool {
+	for i--; i >= 0 && oneOf(l.tokens[i].text, []string{"the", "my", "a", "each", "both", "one"}); i-- {
 	}
-	for _, w := range words {
-		switch {
-		case w == "metres" || w == "meters" || w == "metre" || w == "meter" || w == "m":
-			return engine.MetresPer
-		case (w == "yards" || w == "yd" || w == "yds" || w == "yard") && strings.Contains(text, "100"):
-			return engine.YardsPer100
-		case w == "yards" || w == "yd" || w == "yds" || w == "yard":
-			if strings.Contains(text, "pound") || strings.Contains(text, "lb") {
-				return engine.YardsPound
-			}
-			return engine.YardsOunce
-		}
-	}
-	return ""
+	return i >= 0 && oneOf(l.tokens[i].text, []string{"for", "of", "along", "do", "does"})
 }
 
-// countFigure reads "2/24", "24/2" or "28": of two figures the smaller is the
-// plies.
-func countFigure(text string) (value engine.Num, plies int) {
-	for _, w := range strings.Fields(text) {
-		w = strings.Trim(w, ",;:?!'s")
-		w = strings.TrimLeft(w, "nmek")
-		w = strings.TrimRight(w, "nmektx")
-		a, b, two := strings.Cut(w, "/")
-		x, err := strconv.ParseFloat(a, 64)
-		if err != nil || x <= 0 {
-			continue
-		}
-		n, ok := engine.ParseNum(a)
-		if !ok {
-			continue
-		}
-		if !two {
-			return n, 1
-		}
-		m, ok := engine.ParseNum(b)
-		if !ok || m.Sign() <= 0 {
-			continue
-		}
-		if m.Less(n) {
-			n, m = m, n
-		}
-		return m, max(1, n.Floor())
+// fronts gives what the line sets to the front bands where it is about them:
+// their own gauge, rows along their edge, the stitches that holes are laid
+// over. The neckband's end is theirs alone.
+func (b *binder) fronts() {
+	if !b.l.frontal() {
+		b.unset(engine.NeckbandEnd)
+		b.frontRib()
+		return
 	}
-	return engine.Num{}, 0
+	b.frontRib()
+	if b.ctx.Open != "garment" && b.l.has("button", "buttonhol") {
+		b.unset(engine.KeyGarment) // "buttons 8 cm apart" tells of buttons, not what opens
+	}
+	for i, s := range b.sets {
+		if k := b.frontKey(s.Key); k != s.Key && !b.has(k) {
+			if s.Key == engine.NeedlePitch { // from mm
+				b.sets[i].Value = s.Value.Div(ten)
+			}
+			b.sets[i].Key = k
+		}
+	}
+	for _, i := range b.free() {
+		q := b.l.tokens[i].q
+		if q.Problem != "" || q.Range || q.Rib || q.Ordinal || q.After || q.Over.Sign() > 0 || !q.Value.IsInt() {
+			continue
+		}
+		switch few := q.Value.Cmp(engine.Int(12)) <= 0; {
+		case q.Unit == "" && i+1 < len(b.l.tokens) && oneOf(b.l.tokens[i+1].stem, []string{"button", "buttonhole", "hole"}):
+			b.addOnce(engine.Holes, i)
+		case q.Unit == quantity.Row && b.l.has("edge", "front", "along"):
+			b.addOnce(engine.EdgeRows, i)
+		case q.Unit != quantity.Stitch && q.Unit != "":
+		case few && b.holesSaid() && (q.Unit == quantity.Stitch || b.wordBefore(i, "of")):
+			b.addOnce(engine.HoleStitches, i)
+		case !few && (q.Unit == quantity.Stitch || b.wordBefore(i, "over", "on", "across", "along", "in", "for")):
+			b.addOnce(engine.FrontCount, i)
+		}
+	}
+}
+
+// addOnce binds the quantity where the key is not bound yet.
+func (b *binder) addOnce(k engine.Key, i int) {
+	if !b.has(k) {
+		b.add(k, i, 1)
+	}
+}
+
+func (b *binder) wordBefore(i int, words ...string) bool {
+	return i > 0 && b.l.tokens[i-1].q == nil && oneOf(b.l.tokens[i-1].stem, words)
+}
+
+func (b *binder) holesSaid() bool {
+	return b.has(engine.Holes) || b.has(engine.HoleSpacing) || b.l.has("buttonhol", "hol")
+}
+
+// frontKey is what a key of the neckband stands for in a line about the front
+// bands.
+func (b *binder) frontKey(k engine.Key) engine.Key {
+	own := b.l.has("swatch", "garment", "yoke", "neckband")
+	switch {
+	case k == engine.StitchGauge && !own:
+		return engine.FrontGauge
+	case k == engine.RowGauge && !own:
+		return engine.FrontRowGauge
+	case k == engine.NeedlePitch && b.l.has("button", "buttonhol", "hol"):
+		return engine.HoleSpacing
+	case k == engine.DepthRows && b.l.has("edge", "along"):
+		return engine.EdgeRows
+	case k == engine.EdgeStitches && b.holesSaid():
+		return engine.HoleMargin
+	case k == engine.Layers && b.l.has("front") && !own:
+		return engine.FrontLayers
+	}
+	return k
+}
+
+// frontRib: "front bands in 2x2" is the front bands' rib, not the neckband's.
+func (b *binder) frontRib() {
+	if b.ctx.Open == "rib" || b.l.has("neck", "neckband") || b.has(engine.KeyGarment) {
+		return
+	}
+	names := false
+	for _, m := range b.l.mentions {
+		names = names || m.key == engine.FrontBand && b.l.tokens[m.from].text != "overlap" || m.key == engine.KeyFrontRib
+	}
+	for i, s := range b.sets {
+		if names && s.Key == engine.KeyRib {
+			b.sets[i].Key, b.sets[i].Text, b.sets[i].Rib = engine.KeyFrontRib, s.Rib.String(), engine.Rib{}
+		}
+	}
+}
+
+// unset takes back what the line set for k.
+func (b *binder) unset(k engine.Key) {
+	for i := 0; i < len(b.sets); {
+		if b.sets[i].Key != k {
+			i++
+			continue
+		}
+		b.sets = append(b.sets[:i], b.sets[i+1:]...)
+		b.at = append(b.at[:i], b.at[i+1:]...)
+	}
+}
+
+// frontward is the results that the line asks for, those of the neckband
+// turned into the front bands' where the line is about these.
+func (r *reading) frontward(keys []engine.Key) []engine.Key {
+	if !r.l.frontal() || r.l.has("neckband") && !r.b.has(engine.NeckbandEnd) {
+		return keys
+	}
+	var out []engine.Key
+	for _, k := range keys {
+		switch k {
+		case engine.BandStitches, engine.WantedStitches:
+			k = engine.FrontStitches
+		case engine.LayerRows:
+			k = engine.FrontLayerRows
+		case engine.TotalRows:
+			k = engine.FrontTotalRows
+		case engine.BandYarn:
+			k = engine.FrontYarn
+		case engine.BandYarnGrams:
+			k = engine.FrontYarnGrams
+		}
+		if !contains(out, k) {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// fronts: a question about the front bands, with or without values of its own,
+// which serve that answer only.
+func (r *reading) fronts() (Meaning, bool) {
+	if !r.l.frontal() || r.b.problem.Code != "" || r.cue(Why) || r.cue(Compare) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.cue(Measure) {
+		return Meaning{}, false
+	}
+	if r.l.has("margin") && r.l.has("even", "equal") && r.asks() {
+		return Meaning{Kind: Backwards, Topic: "even-margin", Keys: []engine.Key{engine.HoleMargin}, Sets: dedupe(r.b.sets)}, true
+	}
+	if !r.frontAsk() || r.howToForm() && len(r.b.sets) == 0 {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Sets: dedupe(r.b.sets)}
+	for _, k := range r.frontward(r.results()) {
+		if engine.AboutFronts(k) || k == engine.AllYarn || k == engine.AllYarnGrams {
+			m.Keys = append(m.Keys, k)
+		}
+	}
+	if len(m.Keys) == 0 {
+		m.Keys = r.frontAsked()
+	}
+	if len(m.Keys) == 0 {
+		return Meaning{}, false
+	}
+	if contains(m.Keys, engine.FrontLength) {
+		m.Kind = Backwards
+	}
+	return m, true
+}
+
+// frontAsk reports whether the line asks, in the form of a question or by what
+// it begins with: "overlap for a 20 mm button", "pick-up ratio".
+func (r *reading) frontAsk() bool {
+	if r.asks() {
+		return true
+	}
+	for _, m := range r.l.mentions {
+		if m.result && engine.AboutFronts(m.key) {
+			return true
+		}
+	}
+	return r.l.has("many", "ratio") || r.beginsWith([]string{"overlap", "for"}) || r.beginsWith([]string{"hole", "for"}) || r.beginsWith([]string{"buttonhole", "for"})
+}
+
+// frontAsked is what a question asks for that names no result.
+func (r *reading) frontAsked() []engine.Key {
+	many := r.l.has("many")
+	switch {
+	case r.b.has(engine.Button) && r.l.has("overlap", "wide"):
+		return []engine.Key{engine.OverlapLow, engine.OverlapHigh}
+	case r.b.has(engine.Button) && !r.b.has(engine.Holes):
+		return []engine.Key{engine.HoleLength}
+	case r.b.has(engine.HoleSpacing) && (many || !r.b.has(engine.Holes)):
+		return []engine.Key{engine.Holes}
+	case r.b.has(engine.Holes) || r.l.has("buttonhol") && r.b.has(engine.FrontCount):
+		return []engine.Key{engine.HolePositions}
+	case r.b.has(engine.FrontEdge) || r.b.has(engine.EdgeRows):
+		return []engine.Key{engine.FrontStitches}
+	case r.b.has(engine.FrontCount):
+		return []engine.Key{engine.FrontLength}
+	case r.l.has("ratio"):
+		return []engine.Key{engine.FrontRatio}
+	case many && (strings.Contains(r.l.text, "pick up") || r.l.has("along")):
+		return []engine.Key{engine.FrontStitches}
+	}
+	return nil
 }

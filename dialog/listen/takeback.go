@@ -14,7 +14,7 @@ func (b *binder) notOurs() {
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
 			case "of":
 				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("finger", "hand", "thumb", "span", "palm")
-			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "button", "buttonhol", "stag", "piec", "hol", "mont", "mile", "kg", "o'clock", "point", "mil":
+			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "stag", "piec", "mont", "mile", "kg", "o'clock", "point", "mil":
 				b.dropped[i] = true
 			}
 		}

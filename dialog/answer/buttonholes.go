@@ -1,0 +1,177 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// Buttonholes writes where the holes lie, in words, with a picture beside them.
+func (v Voice) Buttonholes(p engine.Plan, said engine.Inputs) string {
+	f := p.Front
+	s, h := f.Spec, f.Holes
+	var b strings.Builder
+	fmt.Fprintf(&b, "**%s of %s over %d stitches**, %d outside each end.", Count(s.Holes, "buttonhole", "buttonholes"), Count(s.Size, "stitch", "stitches"), s.Stitches, s.Start)
+	if notes := holesAssumed(s, said); notes != "" {
+		b.WriteString(" (" + notes + ")")
+	}
+	b.WriteString(" Counted from the lower end:\n")
+	for i, col := range h.First {
+		fmt.Fprintf(&b, "\n- %d: %s", i+1, place(col, f))
+	}
+	if len(h.Gaps) > 0 {
+		fmt.Fprintf(&b, "\n\nGaps between them: %s", gapWords(h))
+		if d, ok := p.Float(engine.HoleDistance); ok {
+			fmt.Fprintf(&b, "; from button to button %s", v.Len(d))
+		}
+		b.WriteString(".")
+	}
+	if top := v.topHole(p); top != "" {
+		b.WriteString(" " + top)
+	}
+	if f.Pieces > 1 {
+		fmt.Fprintf(&b, " No needles are named: the band does not fit the bed in one piece.")
+	}
+	b.WriteString("\n\n" + v.ButtonPicture(p))
+	b.WriteString("\n\n" + holeRows(f))
+	return strings.TrimRight(b.String(), "\n")
+}
+
+func holesAssumed(s engine.HoleSpec, said engine.Inputs) string {
+	var notes []string
+	if !said.Has(engine.HoleStitches) && !said.Has(engine.Button) {
+		notes = append(notes, fmt.Sprintf("taking %s a hole", Count(s.Size, "stitch", "stitches")))
+	}
+	if !said.Has(engine.HoleMargin) {
+		notes = append(notes, fmt.Sprintf("taking margins of %d", s.Start))
+	}
+	return strings.Join(notes, "; ")
+}
+
+// place is a hole as stitches from the lower end, and as needles where the
+// band fits the bed.
+func place(col int, f *engine.Front) string {
+	n, size := f.Stitches, max(f.Spec.Size, 1)
+	last := col + size - 1
+	text := fmt.Sprintf("stitch %d", col+1)
+	if size > 1 {
+		text = fmt.Sprintf("stitches %d to %d", col+1, last+1)
+	}
+	switch {
+	case f.Pieces > 1:
+		return text
+	case size == 1:
+		return text + ", needle " + engine.NeedleName(col, n)
+	}
+	return text + ", needles " + engine.NeedleName(col, n) + " to " + engine.NeedleName(last, n)
+}
+
+func gapWords(h engine.Buttonholes) string {
+	if h.Gap.IsInt() {
+		return fmt.Sprintf("%d stitches each", h.Gap.Floor())
+	}
+	whole := h.Gap.Floor()
+	over := h.Gap.Sub(engine.Int(int64(whole))).Mul(engine.Int(int64(len(h.Gaps)))).Floor()
+	return fmt.Sprintf("%s (%d each and %d over, one stitch at a time)", Counts(h.Gaps), whole, over)
+}
+
+// topHole says that the last hole lies in the neckband's end, where it does.
+func (v Voice) topHole(p engine.Plan) string {
+	end := neckbandStitches(p)
+	f := p.Front
+	if end == 0 || f.Spec.End+f.Spec.Size > end {
+		return ""
+	}
+	return fmt.Sprintf("The top hole lies in the neckband's end, the uppermost %d stitches.", end)
+}
+
+// neckbandStitches is how many of the front band's stitches come from the
+// neckband's end.
+func neckbandStitches(p engine.Plan) int {
+	e := p.PickUpEdge()
+	return e.NeckbandDepth.Mul(e.Gauge).Div(engine.Int(10)).Round()
+}
+
+// holeRows says in which rows the holes are made.
+func holeRows(f *engine.Front) string {
+	switch {
+	case len(f.HoleRows) == 0 && f.Layers > 1:
+		return "In a doubled band make each hole twice, on the same needles, mirrored about the fold."
+	case len(f.HoleRows) == 0:
+		return ""
+	case f.Layers > 1:
+		return fmt.Sprintf("In the doubled band make each hole twice, on the same needles, mirrored about the fold: with %d rows a layer in row %d and again in row %d.",
+			f.LayerRows, f.HoleRows[0], f.HoleRows[1])
+	}
+	return fmt.Sprintf("Make the holes in row %d of %d.", f.HoleRows[0], f.LayerRows)
+}
+
+// The picture of the edge: how many signs wide it is, where few holes leave
+// the choice, and the most holes it shows.
+const (
+	edgeWide  = 34
+	mostHoles = 20
+)
+
+// ButtonPicture draws the edge from the lower end to the top with its holes;
+// "" where they are too many to be told apart. Words stand beside it.
+func (v Voice) ButtonPicture(p engine.Plan) string {
+	f := p.Front
+	n := f.Stitches
+	if !f.HasHoles() || f.Spec.Holes > mostHoles || n < 4 {
+		return ""
+	}
+	wide := min(n, max(edgeWide, 4*f.Spec.Holes+2))
+	at := func(col int) int { return col * wide / n }
+	line, numbers := []byte(strings.Repeat("-", wide)), []byte(strings.Repeat(" ", wide+1))
+	if end := neckbandStitches(p); end > 0 {
+		for i := at(n - end); i < wide; i++ {
+			line[i] = '='
+		}
+	}
+	for i, col := range f.Holes.First {
+		c := at(col + f.Spec.Size/2)
+		line[c] = 'O'
+		copy(numbers[c:], fmt.Sprint(i+1))
+	}
+	var b strings.Builder
+	b.WriteString("```picture\n")
+	fmt.Fprintf(&b, "[%s]\n %s\n", line, strings.TrimRight(string(numbers), " "))
+	b.WriteString("```\n")
+	b.WriteString("The edge from the lower end, left, to the top: O a buttonhole with its number")
+	if neckbandStitches(p) > 0 {
+		b.WriteString(", = the neckband's end")
+	}
+	fmt.Fprintf(&b, "; one sign stands for about %s.", stitchesASign(n, wide))
+	return b.String()
+}
+
+func stitchesASign(n, wide int) string {
+	per := float64(n) / float64(wide)
+	if per < 1.05 {
+		return "1 stitch"
+	}
+	return trim(per, 1) + " stitches"
+}
+
+// ButtonFit writes hole and overlap for a button.
+func (v Voice) ButtonFit(p engine.Plan) string {
+	f, d := p.Front.Fit, p.In.Num(engine.Button).Div(engine.Int(10))
+	text := fmt.Sprintf("For a button of %s across: the hole **%s** (3 mm more, for a thin button)", v.small(d), v.small(f.Hole))
+	if size, ok := p.Float(engine.HoleStitches); ok && !p.In.Has(engine.HoleStitches) {
+		if g, gauged := p.Float(engine.FrontGauge); gauged {
+			text += fmt.Sprintf(", %s at %s", Count(int(size), "stitch", "stitches"), v.Figure(engine.FrontGauge, g))
+		}
+	}
+	return text + fmt.Sprintf("; the overlap **%s to %s**, the button's centre %s to %s from the edge. Sources differ, and these are rules for woven cloth, which stretches less: try one hole first.",
+		v.small(f.BandLow), v.small(f.BandHigh), v.small(f.EdgeLow), v.small(f.EdgeHigh))
+}
+
+// small is a short length: millimetres, or eighths of an inch.
+func (v Voice) small(cm engine.Num) string {
+	if v.Unit == "in" {
+		return v.Len(cm.Float())
+	}
+	return trim(10*cm.Float(), 0) + " mm"
+}

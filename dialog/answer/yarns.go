@@ -1,0 +1,97 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"foldrow/engine"
+)
+
+// countName is what a yarn count is called.
+func countName(c engine.YarnCount) string {
+	switch c {
+	case engine.MetricCount:
+		return "Nm"
+	case engine.CottonCount:
+		return "cotton count"
+	case engine.WorstedNeK:
+		return "worsted count"
+	case engine.WoollenSkein:
+		return "Yorkshire woollen skeins"
+	case engine.WoollenRun:
+		return "woollen run"
+	case engine.LinenLea:
+		return "linen lea"
+	case engine.MetresPer:
+		return "m in 100 g"
+	case engine.YardsPer100:
+		return "yd in 100 g"
+	case engine.YardsOunce:
+		return "yd to the ounce"
+	case engine.YardsPound:
+		return "yd to the pound"
+	}
+	return string(c)
+}
+
+// YarnCount writes one yarn in the count asked for, in tex and in metres.
+func YarnCount(from engine.YarnCount, value engine.Num, plies int, to engine.YarnCount, result, tex, metres engine.Num) string {
+	said := trim(value.Float(), 1) + " " + countName(from)
+	if plies > 1 {
+		said = fmt.Sprintf("%d threads of %s", plies, said)
+	}
+	text := fmt.Sprintf("%s: **%s %s**", said, trim(result.Float(), 1), countName(to))
+	if to != engine.TexCount {
+		text += ", " + trim(tex.Float(), 1) + " tex"
+	}
+	if to != engine.MetresPer {
+		text += ", " + trim(metres.Float(), 0) + " m in 100 g"
+	}
+	text += ". The pound and the yard are exact; what twisting takes up is not counted."
+	return text + fmt.Sprintf(" To use it in the plan say *%s m per 100 g*.", trim(metres.Float(), 0))
+}
+
+// YarnTogether is what is left to knit, part by part, and whether the yarn
+// lasts.
+func (v Voice) YarnTogether(p engine.Plan) string {
+	off, _ := p.Float(engine.OffYarn)
+	closing, _ := p.Float(engine.ClosingYarn)
+	rows := []string{"| yarn | about |", "| --- | --- |"}
+	add := func(what string, metres float64) {
+		cell := v.metres(metres)
+		if p.YarnRate.Sign() > 0 {
+			cell += ", " + trim(metres*100/p.YarnRate.Float(), 1) + " g"
+		}
+		rows = append(rows, "| "+what+" | "+cell+" |")
+	}
+	band, ok := p.Float(engine.BandYarn)
+	if !ok {
+		return ""
+	}
+	add("rows of the neckband", band-off/100-closing)
+	if closing > 0 {
+		add("its closing row", closing)
+	}
+	add("sewing it off, with tails", off/100)
+	total := band
+	if front, ok := p.Float(engine.FrontYarn); ok {
+		add("both front bands", front)
+		total += front
+	}
+	add("together", total)
+	return strings.Join(rows, "\n")
+}
+
+// TightnessWords judges a tightness factor by the published bands.
+func TightnessWords(k float64) string {
+	text := fmt.Sprintf("The tightness factor is **%s**: ", trim(k, 2))
+	switch {
+	case k < 1.0:
+		return text + "below 1.0 the fabric is open for a hand yarn (1.0 to 1.5 is usual)."
+	case k < 1.4:
+		return text + "usual for a hand yarn (1.0 to 1.5)."
+	case k <= 1.5:
+		return text + "firm; most machine-knit worsted lies at 1.4 to 1.5."
+	}
+	return text + "above 1.5 the fabric is very dense; a looser dial or a thinner yarn knits more easily."
+}
