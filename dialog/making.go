@@ -66,6 +66,18 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.chooseWay(w)
 	case "where":
 		return c.whereReply(w)
+	case "needles":
+		return c.needlesReply(w)
+	case "left":
+		return c.leftReply(w)
+	case "list":
+		return c.listReply(w)
+	case "dial":
+		return c.dialReply(w)
+	case "step", "look":
+		return c.goTo(w)
+	case "restart":
+		return c.restart(w)
 	case "spoils":
 		return c.spoilsReply(w)
 	}

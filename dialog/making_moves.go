@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"foldrow/dialog/answer"
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
@@ -16,6 +17,12 @@ func (c *turn) rows(w where) (State, Reply) {
 	total := w.p.TotalRows
 	n := mv.Row
 	switch {
+	case mv.What == "done" && mv.Count > 0 && c.m.FigUnit != quantity.Row && len(w.along()) > 0:
+		// columns, bumps, needles
+		if left := len(w.along()) - w.m.Done; mv.Count > left {
+			return c.unsure(w.leftOf(w.at) + " Say the last needle done: *up to L20*.")
+		}
+		return c.moved(w.reach(w.m.Done+mv.Count), "")
 	case mv.What == "done" && w.at < first && w.card().Fields["needles"] == "" && w.at > 0,
 		mv.What == "done" && w.at > last:
 		// rows of the waste yarn, the plain row, the closing row

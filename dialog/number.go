@@ -12,6 +12,9 @@ func (c *turn) onNumber() (State, Reply) {
 	if c.m.Topic == "yarn-count" {
 		return c.s, c.reply("number", c.yarnCount())
 	}
+	if c.m.Topic == "fold" {
+		return c.foldReply(p)
+	}
 	if c.m.Topic == "fits" || c.m.Topic == "enough" {
 		return c.suffices()
 	}

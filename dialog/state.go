@@ -31,7 +31,9 @@ type State struct {
 	Making  Making       // where she stands at the machine
 
 	Depth  int    // how many changes can be undone
+	Redone bool   // this turn brought back what an undo had taken
 	before *State // the state before the last change
+	undone *State // the state that the last undo left; nil once something else has changed
 }
 
 // Making is where the knitter stands in the order of work.
@@ -74,6 +76,8 @@ type stateJSON struct {
 	Yoke    listen.Yoke       `json:"yoke,omitzero"`
 	Making  Making            `json:"making"`
 	Depth   int               `json:"depth,omitempty"`
+	Undone  bool              `json:"undone,omitempty"` // an undo can be taken back
+	Redone  bool              `json:"redone,omitempty"`
 }
 
 // MarshalJSON writes the state for the notebook.
@@ -81,6 +85,7 @@ func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
 		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
+		Undone: s.undone != nil, Redone: s.Redone,
 	})
 }
 
@@ -94,6 +99,10 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
 		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
+		Redone: j.Redone,
+	}
+	if j.Undone {
+		s.undone = &State{} // to be found again among the states before it
 	}
 	return nil
 }
@@ -120,30 +129,46 @@ func inputsOf(m map[string]string) engine.Inputs {
 
 // Resume folds the states of a notebook, oldest first, into the last one, with
 // every earlier one reachable by undo, down to the beginning that no notebook
-// holds.
+// holds, and what was undone by redo.
 func Resume(states []State) (State, bool) {
 	if len(states) == 0 {
 		return State{}, false
 	}
-	stack := []State{{}}
+	last := &State{}
 	for _, s := range states {
-		d := s.Depth
-		if d > len(stack) {
-			d = len(stack)
-		}
-		s.Depth = d
-		if d > 0 {
-			before := stack[d-1]
-			s.before = &before
-		}
-		stack = append(stack[:d], s)
+		s.follow(last)
+		last = &s
 	}
-	return stack[len(stack)-1], true
+	return *last, true
+}
+
+// follow links s to the state of the turn before it.
+func (s *State) follow(last *State) {
+	undone := s.undone != nil
+	s.before, s.undone = nil, nil
+	switch {
+	case s.Redone && last.undone != nil:
+		s.before, s.undone = last.undone.before, last.undone.undone
+	case s.Depth > last.Depth:
+		s.before = last
+	default:
+		s.before = last
+		for s.before != nil && s.before.Depth >= s.Depth {
+			s.before = s.before.before
+		}
+		if undone {
+			s.undone = last.undone
+			if s.Depth < last.Depth {
+				s.undone = last
+			}
+		}
+	}
 }
 
 // changed is next as the successor of s by a change that undo can take back.
 func (s State) changed(next State) State {
 	prev := s
-	next.before, next.Depth = &prev, s.Depth+1
+	prev.undone = nil
+	next.before, next.undone, next.Depth = &prev, nil, s.Depth+1
 	return next
 }

@@ -83,6 +83,7 @@ func (t *Talk) Welcome(s State) Reply {
 // where the line is not understood.
 func (t *Talk) Turn(s State, line string) (State, Reply) {
 	s.Turn++
+	s.Redone = false
 	clean, _ := listen.Clean(line)
 	c := t.at(s, clean)
 	c.m = t.lex.Read(line, c.context())

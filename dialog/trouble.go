@@ -14,6 +14,9 @@ import (
 // next line may answer it.
 func (c *turn) onTrouble() (State, Reply) {
 	if c.m.Topic == "dial" {
+		if text := c.notForgotten(); text != "" {
+			return c.s, c.reply("trouble", text)
+		}
 		c.m.Card, c.m.Other = c.slipCard(), ""
 	}
 	card, ok := c.book.Card("troubles", c.m.Card)

@@ -15,6 +15,11 @@ import (
 func (c *turn) dialNumbers(p engine.Plan, sign int) string {
 	s := c.m.Slip
 	rows := p.Tension()
+	if s.Forgot && c.s.Making.On {
+		if row, _, _, ok := c.forgotten(p); ok && row <= c.s.Making.Row {
+			return c.forgottenText(p)
+		}
+	}
 	delta, known := c.slipClicks(p, s, sign)
 	if s.Rows == 0 || !known {
 		return c.dialPerRow(p, sign)
@@ -43,6 +48,12 @@ func (c *turn) dialNumbers(p engine.Plan, sign int) string {
 // tight.
 func (c *turn) slipCard() string {
 	s, p := c.m.Slip, c.kept()
+	if s.Forgot {
+		if _, was, is, ok := c.forgotten(p); ok && was > is {
+			return "wrong-dial-tight"
+		}
+		return "wrong-dial-loose"
+	}
 	meant := s.Meant
 	if !s.HasMeant {
 		at := s.First
@@ -57,6 +68,57 @@ func (c *turn) slipCard() string {
 		return "wrong-dial-tight"
 	}
 	return "wrong-dial-loose"
+}
+
+// forgotten is the row before which the dial was not turned, with the clicks
+// that it then stood at and those it should have had: the row that was said,
+// or the last change among the rows knitted. ok is false where no change
+// was due at that row.
+func (c *turn) forgotten(p engine.Plan) (row, was, is int, ok bool) {
+	rows := p.Tension()
+	row = c.m.Slip.First
+	if row == 0 {
+		for i := 1; i < len(rows) && i < c.s.Making.Row; i++ {
+			if rows[i].Clicks != rows[i-1].Clicks {
+				row = i + 1
+			}
+		}
+	}
+	if row < 2 || row > len(rows) || rows[row-1].Clicks == rows[row-2].Clicks {
+		return row, 0, 0, false
+	}
+	return row, rows[row-2].Clicks, rows[row-1].Clicks, true
+}
+
+// notForgotten says that nothing is lost, where no change was due at the row
+// that was said or its row is still to be knitted; "" where one was missed.
+func (c *turn) notForgotten() string {
+	p := c.kept()
+	rows := p.Tension()
+	row, _, is, ok := c.forgotten(p)
+	at := min(c.s.Making.Row, len(rows)-1)
+	switch {
+	case !c.m.Slip.Forgot || len(rows) == 0:
+		return ""
+	case !ok && row >= 1 && row <= len(rows):
+		return fmt.Sprintf("**No change was due at row %d:** it is knitted at %s, as the row before it.", row, answer.DialNow(rows[row-1]))
+	case !ok:
+		return fmt.Sprintf("**No change was due so far.** Row %d is at %s.", rows[at].Row, answer.DialNow(rows[at]))
+	case c.s.Making.Row < row:
+		return fmt.Sprintf("**Nothing is lost:** row %d is not counted as knitted yet. Set %s now, before it.", row, setting(p, is))
+	}
+	return ""
+}
+
+// forgottenText is what a change that was forgotten does, from its row to the
+// row knitted last.
+func (c *turn) forgottenText(p engine.Plan) string {
+	row, was, _, _ := c.forgotten(p)
+	actual := clicksOf(p.Tension())
+	for i := row - 1; i < c.s.Making.Row; i++ {
+		actual[i] = was
+	}
+	return c.layersText(p, actual, row, c.s.Making.Row-row+1)
 }
 
 // slipClicks is, for the clicks a row was to have, those it was knitted with.

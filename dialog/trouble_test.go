@@ -60,6 +60,12 @@ func TestTroubleNumbers(t *testing.T) {
 		{"many rows far too loose", "I'm on row 9", "8 rows at dial 10 instead of 4", []string{"(5.2 mm more)", "Knit 13 rows inside: 2 rows more comes nearest."}},
 		{"inside too loose", "row 22 done", "rows 13 to 22 were knitted at dial 10 instead of 4", []string{"inner layer comes to", "Rows 13 to 22"}},
 		{"one row, dial not said", "I'm on row 8", "knitted a row with the wrong dial", []string{"Each row a whole number looser changes the depth by 0.1 mm more", "Row 7 was to be at dial 3.5"}},
+		// Rows 5 and 6 are 1 click out, row 7 is 2: 4 * 2.25 % * 2.5 mm = 0.2 mm.
+		{"a change forgotten", "I'm on row 8", "I forgot to change the dial at row 5", []string{"Rows 5 to 7 at dial 4.5 instead of dial 4", "2.63 cm instead of 2.61 cm (0.2 mm more)"}},
+		{"the last change forgotten", "I'm on row 8", "I forgot to change the dial", []string{"too loose", "Row 7 at dial 4 instead of dial 3.5"}},
+		{"forgotten on the way back", "row 16 done", "forgot to loosen the dial", []string{"too tight", "Rows 15 and 16 at dial 3 instead of dial 3.5"}},
+		{"no change due", "I'm on row 8", "forgot to turn the dial at row 6", []string{"No change was due at row 6:** it is knitted at dial 4"}},
+		{"still to be turned", "I'm on row 8", "I forgot to change the dial at row 9", []string{"Nothing is lost:** row 9", "Set dial 3 now"}},
 		{"row count", "I'm on row 8", "lost count of the rows", []string{"The steps have 7 rows knitted", "With 8 knitted, the next is at dial 3."}},
 		{"a row comes back", "I'm on row 8", "want to take back a row", []string{"6 rows are knitted; row 7 is at dial 3.5"}},
 		// (104 - 2) / 2.8 + 3 = 39.4 cm.

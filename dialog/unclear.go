@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
@@ -58,6 +59,13 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I read %s, but only a whole number will do for the %s.", low, label)
 	case "uneven-rows":
 		return fmt.Sprintf("I read %s rows in all, which do not part into two equal layers. Say the rows of one layer.", low)
+	case "drop-rows":
+		rows := answer.Count(p.Count, "row", "rows")
+		text := fmt.Sprintf("I cannot tell what is to go. Rows left out of the plan: *%s fewer a layer*.", rows)
+		if c.s.Making.On {
+			text += fmt.Sprintf(" Rows taken out again: *took out %s*.", rows)
+		}
+		return text + " A stitch that ran: *dropped a stitch*."
 	case "row":
 		return "I cannot tell which row you are on. For example: *row 7*."
 	case "negated":

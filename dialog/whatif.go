@@ -116,6 +116,10 @@ func (c *turn) onDrop() (State, Reply) {
 
 // onUndo steps back over so many changes and names what it took back.
 func (c *turn) onUndo() (State, Reply) {
+	if c.m.Topic == "redo" {
+		return c.onRedo()
+	}
+	left := c.s // with its what-if, to be brought back
 	if c.s.OnTable {
 		c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
 		if c.m.Count <= 1 {
@@ -136,6 +140,7 @@ func (c *turn) onUndo() (State, Reply) {
 	taken := c.voice().Changed(c.kept(), c.s.Said, now.Said)
 	was := c.s.Making
 	c.s = now
+	c.s.undone = &left
 	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
 	text := "Taken back"
 	if steps > 1 {

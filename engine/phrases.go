@@ -31,18 +31,19 @@ func Phrases(m []int) (first int, phrases []Phrase) {
 		}
 		last = col
 	}
-	return first, cutPhrases(steps)
+	return first, Turns(steps, maxPhraseSteps)
 }
 
-// cutPhrases finds, from the right end, the cheapest way to say each tail of
+// Turns cuts steps of any meaning into turns of at most so many steps that are
+// repeated. It finds, from the right end, the cheapest way to say each tail of
 // steps; ties go to the shorter turn, then to the longer stretch.
-func cutPhrases(steps []int) []Phrase {
+func Turns(steps []int, most int) []Phrase {
 	n := len(steps)
 	cost := make([]int, n+1)
 	best := make([]Phrase, n)
 	for i := n - 1; i >= 0; i-- {
-		cost[i] = n*(maxPhraseSteps+1) + 1
-		for turn := 1; turn <= min(maxPhraseSteps, n-i); turn++ {
+		cost[i] = n*(most+1) + 1
+		for turn := 1; turn <= min(most, n-i); turn++ {
 			for times := repeats(steps[i:], turn); times > 0; times-- {
 				if c := 1 + turn + cost[i+turn*times]; c < cost[i] {
 					cost[i] = c

@@ -78,7 +78,7 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 	case done == 0:
 		b.WriteString("Set " + setTo(now) + ". ")
 	case rows[done-1].Clicks != now.Clicks:
-		b.WriteString(upper(turnTo(rows[done-1], now)) + " now. ")
+		b.WriteString(upper(TurnTo(rows[done-1], now)) + " now. ")
 	default:
 		b.WriteString("Leave the dial " + standsAt(now) + ". ")
 	}
@@ -87,7 +87,7 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 	case to == len(rows):
 		fmt.Fprintf(&b, " Row %d is the last.", to)
 	case rows[to].Clicks != now.Clicks:
-		fmt.Fprintf(&b, " After row %d %s.", to, turnTo(now, rows[to]))
+		fmt.Fprintf(&b, " After row %d %s.", to, TurnTo(now, rows[to]))
 	}
 	return b.String()
 }
@@ -109,8 +109,8 @@ func standsAt(r engine.TensionRow) string {
 	return "as it is"
 }
 
-// turnTo is the change from one row to the next, as it is done.
-func turnTo(from, to engine.TensionRow) string {
+// TurnTo is the change from one row to the next, as it is done.
+func TurnTo(from, to engine.TensionRow) string {
 	if to.Dial != nil {
 		return "turn to " + trim(*to.Dial, 3)
 	}

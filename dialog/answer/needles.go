@@ -45,8 +45,9 @@ func runs(cols []int) []needleRun {
 	return out
 }
 
-// fewRuns is how many stretches are told one by one; a longer list is walked
-// in turns of its steps.
+// fewRuns is how many stretches are told one by one. A longer list that takes
+// a third of its needles or more is told by what to take and what to leave;
+// a sparser one is walked in turns of its steps.
 const fewRuns = 4
 
 // NeedleRuns names the needles of a list of columns, from the left: "L51,
@@ -57,6 +58,9 @@ func NeedleRuns(cols []int, stitches int) string {
 	}
 	var parts []string
 	rs := runs(cols)
+	if span := cols[len(cols)-1] - cols[0] + 1; len(rs) > fewRuns && 3*len(cols) >= span {
+		return takeAndLeave(cols, stitches)
+	}
 	if len(rs) > fewRuns {
 		m := make([]int, stitches)
 		for _, c := range cols {
@@ -72,15 +76,7 @@ func NeedleRuns(cols []int, stitches int) string {
 
 func (r needleRun) words(n int) string {
 	name := func(c int) string { return engine.NeedleName(c, n) }
-	group := func(c int) string {
-		switch r.width {
-		case 1:
-			return name(c)
-		case 2:
-			return name(c) + "+" + name(c+1)
-		}
-		return name(c) + " to " + name(c+r.width-1)
-	}
+	group := func(c int) string { return sideBySide(c, r.width, n) }
 	last := r.first + (r.groups-1)*r.step
 	switch {
 	case r.groups == 1:

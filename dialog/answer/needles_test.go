@@ -17,9 +17,11 @@ import (
 // writer follows them as a knitter would, with a finger on the bed.
 var (
 	everyNeedle = regexp.MustCompile(`^every (\d+)(?:st|nd|rd|th) needle from (\S+) to (\S+) \((\d+) needles\)$`)
-	sideBySide  = regexp.MustCompile(`^(\d+) side by side at every (\d+)(?:st|nd|rd|th) needle, first (\S+?)(?:\+\S+| to \S+), last (\S+?)(?:\+\S+| to \S+) \((\d+) groups\)$`)
+	groupsAt    = regexp.MustCompile(`^(\d+) side by side at every (\d+)(?:st|nd|rd|th) needle, first (\S+?)(?:\+\S+| to \S+), last (\S+?)(?:\+\S+| to \S+) \((\d+) groups\)$`)
 	thenEvery   = regexp.MustCompile(`^then every (\d+)(?:st|nd|rd|th) needle (once|twice|\d+ times) \(to (\S+)\)$`)
 	thenTurn    = regexp.MustCompile(`^then the (.+) in turn (once|twice|\d+ times) \(to (\S+)\)$`)
+	takeTurns   = regexp.MustCompile(`^from (\S+): (take .+), (twice|\d+ times) \(to (\S+)\)$`)
+	takeLeaves  = regexp.MustCompile(`take (\d+), leave (\d+)`)
 	ordinal     = regexp.MustCompile(`(\d+)(?:st|nd|rd|th)`)
 )
 
@@ -63,8 +65,37 @@ func (f follower) group(s string) []int {
 	return []int{f.col(s)}
 }
 
-// needles follows a list of stretches, or a walk.
+// taken follows what to take and what to leave.
+func (f follower) taken(words string) []int {
+	var out []int
+	for _, part := range strings.Split(strings.TrimPrefix(words, "the needles "), "; then ") {
+		m := takeTurns.FindStringSubmatch(part)
+		if m == nil {
+			for _, name := range strings.Split(part, ", ") {
+				out = append(out, f.group(name)...)
+			}
+			continue
+		}
+		at := f.col(m[1])
+		for range f.times(m[3]) {
+			for _, t := range takeLeaves.FindAllStringSubmatch(m[2], -1) {
+				for range atoi(t[1]) {
+					out = append(out, at)
+					at++
+				}
+				at += atoi(t[2])
+			}
+		}
+		require.Equal(f.t, f.col(m[4]), at-1, part)
+	}
+	return out
+}
+
+// needles follows a list of stretches, what to take and leave, or a walk.
 func (f follower) needles(words string) []int {
+	if strings.Contains(words, "take ") || strings.Contains(words, ", ") && !strings.ContainsAny(words, ";(") {
+		return f.taken(words)
+	}
 	if strings.Contains(words, ", then ") || !strings.ContainsAny(words, "; ") {
 		return f.walk(words)
 	}
@@ -77,7 +108,7 @@ func (f follower) needles(words string) []int {
 			}
 			continue
 		}
-		if m := sideBySide.FindStringSubmatch(part); m != nil {
+		if m := groupsAt.FindStringSubmatch(part); m != nil {
 			for g := range atoi(m[5]) {
 				for w := range atoi(m[1]) {
 					out = append(out, f.col(m[3])+g*atoi(m[2])+w)

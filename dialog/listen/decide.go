@@ -40,6 +40,9 @@ func (r *reading) openChoice() (Meaning, bool) {
 }
 
 func (r *reading) undo() (Meaning, bool) {
+	if c, ok := r.cues[Undo]; ok && c.topic == "redo" {
+		return Meaning{Kind: Undo, Topic: "redo"}, len(r.b.sets) == 0
+	}
 	if c, ok := r.cues[Undo]; ok && !(c.from > 0 && r.l.tokens[c.from-1].text == "not") && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
 		m := Meaning{Kind: Undo, Count: 1}
 		for _, i := range r.l.quantities() {
@@ -123,6 +126,9 @@ func (r *reading) theDefault() (Meaning, bool) {
 // taken for something else ("a good film to watch while I knit").
 func (r *reading) beyond() (Meaning, bool) {
 	named := len(r.inputs()) > 0 || len(r.results()) > 0
+	if r.ctx.Making && r.cues[Step].topic == "where" {
+		return Meaning{}, false // "phone rang, where was I"
+	}
 	if !r.cue(Outside) || r.cue(Notebook) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
 		return Meaning{}, false
 	}

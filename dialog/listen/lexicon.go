@@ -80,7 +80,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution, "results": &x.result} {
 		*s = newShelf(func() []rules.Card { return book.Cards(file) })
 	}
-	if err := x.addPhrases(append(slices.Clip(book.Cards("phrases")), book.Cards("parts")...)); err != nil {
+	if err := x.addPhrases(slices.Concat(book.Cards("phrases"), book.Cards("parts"), book.Cards("machine"))); err != nil {
 		return nil, err
 	}
 	for _, k := range book.Keys {

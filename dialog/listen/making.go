@@ -4,42 +4,99 @@ import (
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
 )
 
 // Cues that are read only at the machine, beside what a line does.
 const (
-	machine   Kind = "machine"    // what is said only there; the topic is the move
-	way       Kind = "way"        // the side from which the columns are worked
-	toldDone  Kind = "told-done"  // something is done
-	toldWrong Kind = "told-wrong" // something was knitted otherwise than meant
-	toldOver  Kind = "told-over"  // more than the number that follows
-	toldRow   Kind = "told-row"   // one row, without a number
-	apart     Kind = "apart"      // the first or the second
-	cameOut   Kind = "came-out"   // a measure of the finished band
+	machine    Kind = "machine"     // what is said only there; the topic is the move
+	way        Kind = "way"         // the side from which the columns are worked
+	toldDone   Kind = "told-done"   // something is done
+	toldWrong  Kind = "told-wrong"  // something was knitted otherwise than meant
+	toldOver   Kind = "told-over"   // more than the number that follows
+	toldRow    Kind = "told-row"    // one row, without a number
+	toldMany   Kind = "told-many"   // more or fewer rows than meant
+	toldForgot Kind = "told-forgot" // a change of the dial that was forgotten
+	fold       Kind = "fold"        // where the fold lies
+	apart      Kind = "apart"       // the first or the second
+	cameOut    Kind = "came-out"    // a measure of the finished band
 )
 
 // mostWords is how long a line may be that says no more than a side.
 const mostWords = 6
 
-// machine takes what is said only at the machine and means a move there.
-func (r *reading) machine() (Meaning, bool) {
-	if !r.ctx.Making || r.ctx.Open != "" {
-		return Meaning{}, false
-	}
-	if w, ok := r.cues[way]; ok && r.x.alongOf(r.ctx.Step) == "latch" && r.l.words() <= mostWords && !r.asks() && !r.cue(WhatIf) {
-		return Meaning{Kind: Step, Move: Move{What: "way", Way: w.topic}}, true
-	}
-	switch c := r.cues[machine]; c.topic {
-	case "ripped":
-		n, ok := r.rowsTold()
-		if !ok || r.asks() || r.cue(WhatIf) || r.l.has("want", "need", "must", "should", "how") {
-			return Meaning{}, false
+// atMachine asks the readers of what is said at the machine, in order of
+// precedence.
+func (r *reading) atMachine() (Meaning, bool) {
+	for _, reader := range []func() (Meaning, bool){
+		r.finishedBand, r.machine, r.foldRow, r.wrongDial, r.tooManyRows, r.dropRows,
+	} {
+		if m, ok := reader(); ok {
+			return m, true
 		}
-		return Meaning{Kind: Step, Move: Move{What: "ripped", Count: n}}, true
-	case "spoils":
-		return Meaning{Kind: Step, Move: Move{What: "spoils"}}, true
 	}
 	return Meaning{}, false
+}
+
+// machine takes what is said only at the machine and means a move there, or
+// asks about the step she is at.
+func (r *reading) machine() (Meaning, bool) {
+	if !r.ctx.Making || r.ctx.Open != "" || r.cue(WhatIf) && r.l.has("if") {
+		return Meaning{}, false
+	}
+	if w, ok := r.cues[way]; ok && r.x.alongOf(r.ctx.Step) == "latch" && r.l.words() <= mostWords && !r.asks() {
+		return Meaning{Kind: Step, Move: Move{What: "way", Way: w.topic}}, true
+	}
+	c, ok := r.cues[machine]
+	if !ok || r.b.sure() {
+		return Meaning{}, false
+	}
+	m := r.stepMeaning(c)
+	switch c.topic {
+	case "ripped":
+		n, counted := r.rowsTold()
+		m.Move.Count, m.Move.Row = n, 0
+		ok = counted && !r.asks() && !r.l.has("want", "need", "must", "should", "how")
+	case "needles":
+		// elsewhere the columns and bumps are asked for as a list
+		ok = m.Move.Along == "" || r.l.has("needl") || m.Move.Along == r.x.alongOf(r.ctx.Step)
+	case "step":
+		ok = r.countsRows()
+		if r.asks() {
+			m.Move.What = "look"
+		}
+	}
+	return m, ok
+}
+
+// foldRow: "which row is the fold".
+func (r *reading) foldRow() (Meaning, bool) {
+	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Topic: "fold", Keys: []engine.Key{engine.LayerRows}}, true
+}
+
+// tooManyRows: "I knitted one row too many" tells of a mishap; the count in
+// it is no depth.
+func (r *reading) tooManyRows() (Meaning, bool) {
+	if _, counted := r.rowsTold(); !r.ctx.Making || !r.cue(toldMany) || !counted && !r.l.has("row") || r.asks() || r.cue(WhatIf) {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Trouble, Card: "rows-uneven-layers", Topic: "sure"}, true
+}
+
+// dropRows: "drop 2 rows" may be rows to leave out, rows to take out, or a
+// stitch that ran; which of them is asked.
+func (r *reading) dropRows() (Meaning, bool) {
+	if !r.ctx.Making && r.ctx.Open != "" || !r.spoken("drop") || r.asks() || r.cue(WhatIf) {
+		return Meaning{}, false
+	}
+	n, ok := r.rowsTold()
+	if !ok || r.l.words() > 4 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Unclear, Problem: Problem{Code: "drop-rows", Count: n}}, true
 }
 
 // rowsTold is the count of rows that a line tells; false where it names a row

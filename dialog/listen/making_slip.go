@@ -17,6 +17,7 @@ type Slip struct {
 	HasUsed, HasMeant, HasOff bool
 	Needle                    string // "L12", "" where none is named
 	Count                     int    // stitches, or a bare number; 0 where not said
+	Forgot                    bool   // a change of the dial was forgotten
 }
 
 // slip reads "3 rows at dial 5 instead of 4", "rows 5 to 7 one number too
@@ -38,6 +39,7 @@ func (r *reading) slip() Slip {
 	if s.Rows == 0 && r.cue(toldRow) {
 		s.Rows = 1
 	}
+	s.Forgot = r.cue(toldForgot)
 	return s
 }
 
@@ -61,18 +63,22 @@ func (s *Slip) put(q *quantity.Quantity) {
 
 // wrongDial takes rows said with the dial they were knitted at as the trouble
 // they are, where the numbers in the line would pass for a change of the
-// plan: "3 rows at dial 5 instead of 4". Whether that was too loose or too
+// plan: "3 rows at dial 5 instead of 4", "I forgot to change the dial". Whether that was too loose or too
 // tight is for the plan to say.
 func (r *reading) wrongDial() (Meaning, bool) {
 	if !r.ctx.Making || r.asks() || r.cue(WhatIf) {
 		return Meaning{}, false
 	}
 	s := r.slip()
+	dial := Meaning{Kind: Trouble, Card: "wrong-dial-loose", Other: "wrong-dial-tight", Topic: "dial"}
+	if s.Forgot {
+		return dial, true
+	}
 	wrong := r.cue(toldWrong) || s.First > 0 && (r.spoken("knitted") || r.spoken("were") || r.spoken("was"))
 	if s.Rows == 0 || !s.HasUsed || !wrong || !r.namesDial() {
 		return Meaning{}, false
 	}
-	return Meaning{Kind: Trouble, Card: "wrong-dial-loose", Other: "wrong-dial-tight", Topic: "dial"}, true
+	return dial, true
 }
 
 // namesDial: the line speaks of a setting of the dial.

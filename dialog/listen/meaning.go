@@ -69,7 +69,6 @@ type Move struct {
 	Row    int    // the row she is on
 	Needle string // the needle she has come to
 	Step   string // the step's id
-	Fine   bool   // no count was said
 	Done   bool   // row: it is knitted, not being knitted
 	Along  string // latched: the steps along the needles it may be ("latch", "hem rehang")
 	Way    string // way: the side from which the columns are worked

@@ -1,13 +1,16 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
 
 // place: she says where she is in the making; before what-ifs and numbers,
 // since "row 5" is a place here.
 func (r *reading) place() (Meaning, bool) {
 	c, ok := r.cues[Step]
 	if n, lone := r.loneRows(); lone && r.ctx.Making {
-		return Meaning{Kind: Step, Move: Move{What: "done", Count: n, Row: n, Fine: true}}, true
+		return Meaning{Kind: Step, Move: Move{What: "done", Count: n, Row: n}, FigUnit: quantity.Row}, true
 	}
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
@@ -142,7 +145,7 @@ func (r *reading) stepMeaning(c cueHit) Meaning {
 			m.Move.Needle = t.needle
 		}
 		if t.q != nil && !t.q.Rib && t.q.Value.IsInt() && t.q.Value.Sign() >= 0 {
-			m.Move.Count, m.Move.Row, m.Move.Fine = t.q.Value.Floor(), t.q.Value.Floor(), true
+			m.Move.Count, m.Move.Row, m.FigUnit = t.q.Value.Floor(), t.q.Value.Floor(), t.q.Unit
 		}
 	}
 	return m

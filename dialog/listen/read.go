@@ -47,6 +47,9 @@ func (x *Lexicon) readLine(clean string, ctx Context) Meaning {
 // question.
 func (x *Lexicon) marks(clean string, ctx Context) Meaning {
 	if strings.Trim(clean, "? ") == "" {
+		if ctx.Making && ctx.Open == "" {
+			return Meaning{Kind: Step, Move: Move{What: "where"}}
+		}
 		if ctx.Open != "" && ctx.Open != "keep" {
 			return Meaning{Kind: Measure, Topic: "how"}
 		}
@@ -78,7 +81,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
 		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.machineFit, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
-		r.yarnCount, r.fronts, r.finishedBand, r.machine, r.wrongDial, r.calibrate, r.measure, r.shake, r.compare,
+		r.yarnCount, r.fronts, r.atMachine, r.calibrate, r.measure, r.shake, r.compare,
 		r.refused, r.meaningOf, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.passes, r.passesWearer, r.smallestNeck, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
 		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.greeting, r.outside,
 	} {
