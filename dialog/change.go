@@ -169,7 +169,7 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 	case s.Bare && (s.Unit == "cm" || s.Unit == "in") && !s.Relative:
 		return fmt.Sprintf("taking the %s as %s", label, value)
 	}
-	return label + " " + value
+	return label + " " + answer.Under(label, value)
 }
 
 func ribWord(r engine.Rib) string {

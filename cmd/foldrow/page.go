@@ -12,6 +12,7 @@ const (
 	cellMark  = "\ue000" // between the cells of a table row
 	rowMark   = "\ue001" // before a table row
 	blockMark = "\ue002" // stands for a picture
+	titleMark = "\ue003" // after a title that is to be underlined
 )
 
 // page is Markdown with its tables and pictures marked.
@@ -63,7 +64,11 @@ func split(markdown string, plain, read bool) *page {
 			out = append(append(append(out, ""), rows...), "")
 			i = end
 		default:
-			out = append(out, lines[i])
+			line := lines[i]
+			if strings.HasPrefix(line, "# ") && plain && !read {
+				line += titleMark
+			}
+			out = append(out, line)
 			i++
 		}
 	}
@@ -105,6 +110,9 @@ func (p *page) join(text string, width, wide int) []string {
 			end := min(i+tables[0].rows, len(lines))
 			out = append(out, tables[0].draw(lines[i:end], width, p.read)...)
 			tables, i = tables[1:], end-1
+		case strings.Contains(line, titleMark):
+			title := wrap(strings.Replace(line, titleMark, "", 1), width)
+			out = append(append(out, title...), strings.Repeat("=", columns(title[len(title)-1])))
 		default:
 			out = append(out, wrap(line, width)...)
 		}

@@ -8,7 +8,7 @@ import (
 	"testing"
 )
 
-var update = flag.Bool("update", false, "write the flags and the conversation of the README anew; read the difference before you keep it")
+var update = flag.Bool("update", false, "write the flags and the conversation of the README, and the screens, anew; read the difference before you keep it")
 
 const readmePath = "../../README.md"
 

@@ -53,7 +53,11 @@ func (r *renderer) render(markdown string, width, wide int) (string, error) {
 		return "", err
 	}
 	var out []string
-	for _, line := range p.join(quiet(text), width, wide) {
+	text = quiet(text)
+	if !r.plain {
+		text = warn(text)
+	}
+	for _, line := range p.join(text, width, wide) {
 		if line == "" && (len(out) == 0 || out[len(out)-1] == "") {
 			continue
 		}
@@ -76,8 +80,15 @@ func coloured(s ansi.StyleConfig) ansi.StyleConfig {
 	return s
 }
 
+// warn colours the word that begins a caution; it is bold as well, and a word.
+func warn(s string) string {
+	const word, red = "Caution:", "\x1b[31;1mCaution:\x1b[0m"
+	s = strings.ReplaceAll(s, "\x1b[1m"+word+"\x1b[0m", red)
+	return strings.ReplaceAll(s, itemMark+word, itemMark+red)
+}
+
 // uncoloured is the same layout in bare text, where words to type stand in
-// quotes. A bar beside quoted lines means nothing to the ear.
+// quotes and titles are underlined with characters. A bar beside quoted lines means nothing to the ear.
 func uncoloured(read bool) ansi.StyleConfig {
 	bar, item, one, none := quoteBar, itemMark, uint(1), uint(0)
 	if read {

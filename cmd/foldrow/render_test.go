@@ -142,6 +142,11 @@ func TestRender(t *testing.T) {
 		{"two pictures and a table", "```\np\n```\n\n| a |\n|---|\n| 1 |\n\n```\nq\n```", 80, true, false,
 			"p\n\na\n-\n1\n\nq\n"},
 		{"entities", "5 &amp; 6 &lt; 7 &#27;[31m &#x9b;", 80, true, false, "5 & 6 < 7 &#27;[31m &#x9b;\n"},
+		{"title without colour", "# The neckband\n\ntext", 80, true, false, "The neckband\n============\n\ntext\n"},
+		{"title read aloud", "# The neckband\n\ntext", 80, true, true, "The neckband\n\ntext\n"},
+		{"caution", "**Caution:** hot\n\n- Caution: sharp", 80, false, false,
+			"\x1b[31;1mCaution:\x1b[0m hot\n\n• \x1b[31;1mCaution:\x1b[0m sharp\n"},
+		{"caution without colour", "**Caution:** hot", 80, true, false, "Caution: hot\n"},
 		{"escapes", "a\x1b[31mb\x07c\u009bd\u202ee\ue000f\ue002", 80, false, false, "a[31mbcdef\n"},
 		{"long word", strings.Repeat("o", 45), 20, true, false,
 			strings.Repeat("o", 20) + "\n" + strings.Repeat("o", 20) + "\nooooo\n"},
@@ -190,7 +195,7 @@ func abs(i int) int {
 }
 
 func withoutStyle(s string) string {
-	for _, on := range []string{"0", "1", "4", "4;1", "36;4", "36;4;1", "36", "36;1", "35;1", "32;1", "34;1"} {
+	for _, on := range []string{"0", "1", "4", "4;1", "36;4", "36;4;1", "36", "36;1", "35;1", "32;1", "34;1", "31;1"} {
 		s = strings.ReplaceAll(s, "\x1b["+on+"m", "")
 	}
 	return s

@@ -15,7 +15,8 @@ import (
 type screen struct {
 	mu      sync.Mutex
 	cols    int
-	lines   [][]rune
+	lines   [][]cell
+	now     string // the style that is on
 	row     int
 	col     int
 	rest    []byte   // an unfinished sequence or letter
@@ -24,7 +25,13 @@ type screen struct {
 	raw     []byte
 }
 
-func newScreen(cols int) *screen { return &screen{cols: cols, lines: [][]rune{nil}} }
+// cell is one place on the screen: its letter, and its style in words.
+type cell struct {
+	r     rune
+	style string
+}
+
+func newScreen(cols int) *screen { return &screen{cols: cols, lines: [][]cell{nil}} }
 
 // Write takes what the program writes.
 func (s *screen) Write(p []byte) (int, error) {
@@ -77,9 +84,9 @@ func (s *screen) put(r rune) {
 	s.grow()
 	line := s.lines[s.row]
 	for len(line) <= s.col {
-		line = append(line, ' ')
+		line = append(line, cell{r: ' '})
 	}
-	line[s.col] = r
+	line[s.col] = cell{r, s.now}
 	s.lines[s.row] = line
 	s.col++
 }
@@ -109,6 +116,7 @@ func (s *screen) sequence(b []byte) int {
 	switch b[end] {
 	case 'm':
 		s.styled = true
+		s.style(string(b[2:end]))
 	case 'A':
 		s.row = max(0, s.row-max(n, 1))
 	case 'B':
@@ -133,6 +141,21 @@ func (s *screen) sequence(b []byte) int {
 	return end + 1
 }
 
+// style takes on what the numbers of an escape sequence switch.
+func (s *screen) style(numbers string) {
+	names := map[string]string{"1": "bold", "4": "underline", "31": "red", "32": "green", "34": "blue", "35": "magenta", "36": "cyan"}
+	for n := range strings.SplitSeq(numbers, ";") {
+		switch name, ok := names[n]; {
+		case n == "0" || n == "":
+			s.now = ""
+		case !ok:
+			s.unknown = append(s.unknown, "style "+n)
+		default:
+			s.now = strings.TrimSpace(s.now + " " + name)
+		}
+	}
+}
+
 // cut empties the line from the cursor on.
 func (s *screen) cut() {
 	if s.col < len(s.lines[s.row]) {
@@ -147,7 +170,38 @@ func (s *screen) text() string {
 	defer s.mu.Unlock()
 	var b strings.Builder
 	for _, line := range s.lines {
-		b.WriteString(strings.TrimRight(string(line), " ") + "\n")
+		var letters strings.Builder
+		for _, c := range line {
+			letters.WriteRune(c.r)
+		}
+		b.WriteString(strings.TrimRight(letters.String(), " ") + "\n")
+	}
+	return b.String()
+}
+
+// styledText is the same with each stretch that is not plain in braces, named:
+// "{bold: 107 stitches}". Spaces at the ends of lines stay.
+func (s *screen) styledText() string {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	var b strings.Builder
+	for _, line := range s.lines {
+		style := ""
+		for _, c := range line {
+			if c.style != style {
+				if style != "" {
+					b.WriteString("}")
+				}
+				if style = c.style; style != "" {
+					b.WriteString("{" + style + ": ")
+				}
+			}
+			b.WriteRune(c.r)
+		}
+		if style != "" {
+			b.WriteString("}")
+		}
+		b.WriteString("\n")
 	}
 	return b.String()
 }

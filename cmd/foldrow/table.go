@@ -107,6 +107,8 @@ func asList(rows [][]string, width int, read bool) []string {
 		for j, c := range row {
 			switch {
 			case strings.TrimSpace(c) == "":
+			case c == "-" && j < len(rows[0]):
+				parts = append(parts, rows[0][j]+" none")
 			case j < len(rows[0]) && rows[0][j] != "":
 				parts = append(parts, rows[0][j]+" "+c)
 			default:

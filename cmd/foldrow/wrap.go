@@ -90,7 +90,7 @@ func units(text string, width int) []string {
 // a row or a dial and its number.
 func together(a, b string, after []string) bool {
 	a, b = bare(ansi.Strip(a)), strings.TrimRight(bare(ansi.Strip(b)), ".,;:!?)")
-	switch a {
+	switch strings.ToLower(strings.TrimSuffix(a, ":")) {
 	case "x", "×", "to", "dial", "row", "rows":
 		return counted(b)
 	}
@@ -132,7 +132,7 @@ func unit(s string) bool {
 	switch s {
 	case "cm", "mm", "m", "g", "yd", "in", "inch", "inches", "ft", "%", `"`, "″", "degrees",
 		"st", "sts", "stitch", "stitches", "row", "rows", "needle", "needles", "click", "clicks",
-		"loop", "loops", "column", "columns", "bump", "bumps", "metre", "metres", "gram", "grams":
+		"loop", "loops", "column", "columns", "bump", "bumps", "metre", "metres", "gram", "grams", "times":
 		return true
 	}
 	return false

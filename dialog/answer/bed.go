@@ -85,7 +85,7 @@ func tensOf(n int) int { return (n + 9) / 10 }
 func lanesOf(p engine.Plan) []lane {
 	var lanes []lane
 	for _, l := range []lane{
-		{"two", '2', marks(Doubled(p), p.BandStitches)},
+		{"two", '=', marks(Doubled(p), p.BandStitches)},
 		{"latch", 'v', marks(p.RibColumns, p.BandStitches)},
 		{"hem", 'u', marks(p.HemColumns, p.BandStitches)},
 	} {
@@ -101,7 +101,7 @@ func bedWords(lanes []lane) string {
 }
 
 func laneWords(lanes []lane) string {
-	words := map[byte]string{'2': "2 hangs two stitches", 'v': "v is dropped and latched", 'u': "u takes a bump of the hem"}
+	words := map[byte]string{'=': "= hangs two stitches", 'v': "v is dropped and latched", 'u': "u takes a bump of the hem"}
 	var parts []string
 	for _, l := range lanes {
 		parts = append(parts, words[l.sign])

@@ -25,7 +25,7 @@ var compared = []engine.Key{
 func (v Voice) Differences(before, after engine.Plan) string {
 	var rows []string
 	for _, k := range compared {
-		b, a := v.Value(before, k), v.Value(after, k)
+		b, a := v.bareValue(before, k), v.bareValue(after, k)
 		if a == b {
 			continue
 		}
@@ -158,8 +158,8 @@ func (v Voice) Compare(sides []Side) string {
 	for _, k := range compared {
 		row, differ := "| "+v.Label(k)+" |", false
 		for _, s := range sides {
-			val := v.Value(s.Plan, k)
-			differ = differ || val != v.Value(sides[0].Plan, k)
+			val := v.bareValue(s.Plan, k)
+			differ = differ || val != v.bareValue(sides[0].Plan, k)
 			row += " " + dash(val) + " |"
 		}
 		if differ {

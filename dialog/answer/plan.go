@@ -28,7 +28,7 @@ func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 		parts = append(parts, s)
 	}
 	if p.BandStitches > 0 && p.LayerRows > 0 {
-		parts = append(parts, "More: *show the needles*, *show the tension*, *show the band from the side*, *print it*.")
+		parts = append(parts, "See more: *show the needles*, *show the tension*, *show the band from the side*, *print it*.")
 	}
 	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
 }

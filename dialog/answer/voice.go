@@ -147,6 +147,24 @@ func (v Voice) cut(cm float64) string {
 	return trim(math.Ceil(cm-1e-9), 0) + " cm"
 }
 
+// bareValue is Value under its label.
+func (v Voice) bareValue(p engine.Plan, k engine.Key) string { return Under(v.Label(k), v.Value(p, k)) }
+
+// Under is a value without a noun that its label says already: "111" under
+// "stitches in the band".
+func Under(label, value string) string {
+	figure, noun, ok := strings.Cut(value, " ")
+	if !ok || strings.Trim(figure, "0123456789.") != "" {
+		return value
+	}
+	for _, w := range strings.Fields(label) {
+		if w == noun || w == noun+"s" || w+"s" == noun {
+			return figure
+		}
+	}
+	return value
+}
+
 // Figure is the number f of kind k with its unit.
 func (v Voice) Figure(k engine.Key, f float64) string {
 	unit := v.unit(k)

@@ -1,0 +1,88 @@
+//go:build unix
+
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+const screensPath = "../../testdata/screens"
+
+// shown is what is typed to see every kind of screen.
+var shown = []string{
+	"what is usual?", "cardigan", "28 stitches and 40 rows", "42 cm", "", "3 cm",
+	"main tension 6, 132 stitches on the yoke", "why the stitches",
+	"what if my bed has 100 needles", "and with 2x1", "drop",
+	"show the needles", "show the tension", "show the band from the side", "compare 1x1 and 2x2",
+	"help", "start knitting", "next", "I dropped a stitch", "flurble the gnosh",
+}
+
+// TestScreens sits at the program in windows of four widths, in colour, without
+// it and as it is read aloud, and wants to see what stands in testdata/screens.
+// After a change: go test ./cmd/foldrow -run TestScreens -update, and read them.
+func TestScreens(t *testing.T) {
+	for _, mode := range []struct {
+		name string
+		env  string
+		args []string
+	}{{"colour", "X=", nil}, {"bare", "NO_COLOR=1", nil}, {"plain", "X=", []string{"-plain"}}} {
+		for _, cols := range []int{40, 60, 80, 120} {
+			if testing.Short() && cols != 40 {
+				continue
+			}
+			name := fmt.Sprintf("%s-%d.txt", mode.name, cols)
+			t.Run(name, func(t *testing.T) {
+				t.Parallel()
+				d := sit(t, cols, t.TempDir(), []string{mode.env}, append(mode.args, "-forget")...)
+				d.see("pullover?")
+				for _, line := range shown {
+					from := len(d.screen.text())
+					d.keys(line + "\r")
+					d.until("an answer to "+line, func(s string) bool {
+						return strings.Contains(s[min(from, len(s)):], "\n\n") && strings.HasSuffix(s, prompt)
+					})
+				}
+				d.keys("quit\r")
+				d.leave(0)
+				got := d.screen.styledText()
+				for i, line := range strings.Split(got, "\n") {
+					if line != strings.TrimRight(line, " ") && line != "> " {
+						t.Errorf("line %d ends in spaces: %q", i+1, line)
+					}
+				}
+				sameScreen(t, filepath.Join(screensPath, name), got)
+			})
+		}
+	}
+}
+
+func sameScreen(t *testing.T, path, got string) {
+	t.Helper()
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Error(err)
+		}
+		return
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	was, is := strings.Split(string(want), "\n"), strings.Split(got, "\n")
+	for i := range max(len(was), len(is)) {
+		a, b := "(end)", "(end)"
+		if i < len(was) {
+			a = was[i]
+		}
+		if i < len(is) {
+			b = is[i]
+		}
+		if a != b {
+			t.Fatalf("%s line %d\nwas %s\nis  %s\nlook at it, then: go test ./cmd/foldrow -run TestScreens -update", path, i+1, a, b)
+		}
+	}
+}
