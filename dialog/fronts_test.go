@@ -54,7 +54,7 @@ func TestFronts(t *testing.T) {
 
 		{"how long an edge for 96 stitches", "backwards", nil, map[string]any{"front_length": 31.2382}, ""},
 		{"which margin makes the gaps even for 5 buttonholes over 96", "backwards", nil, map[string]any{"hole_margin": 3, "hole_gap": 20.0}, ""},
-		{"what if the front edge is 50 cm", "whatif", map[string]any{"front_edge": 50.0}, nil, "149 stitches"},
+		{"what if the front edge is 50 cm", "whatif", map[string]any{"front_edge": 50.0}, nil, "| 149 |"},
 		{"what if I use 9 buttons", "whatif", map[string]any{"buttonholes": 9.0}, nil, "gaps as knitted"},
 		{"compare 5 and 7 buttonholes", "compare", nil, nil, "5 holes"},
 		{"why 155", "why", nil, map[string]any{"front_stitches": 155}, "(52 + 3.0475) * 28 / 10"},
