@@ -144,7 +144,7 @@ func (r *reading) beyond() (Meaning, bool) {
 func (r *reading) craftWords() int {
 	n := 0
 	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
-		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) && !common(t.stem) {
+		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) && !common(t.stem) && !r.x.everyday[t.text] {
 			n++
 		}
 	}

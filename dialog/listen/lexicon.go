@@ -30,6 +30,7 @@ type Lexicon struct {
 	known      map[string]bool // stems that are never misspelt
 	whole      map[string]bool // whole words that are not
 	craft      map[string]bool // stems of the craft
+	everyday   map[string]bool // words that tell of no craft, whole
 	words      []string        // craft words, whole, for spelling
 	stems      *stems          // of the words of rules/, while they are compiled
 	// spell is made when the first unknown word is met: most lines have none,
@@ -74,7 +75,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
 		book: book, senses: map[string]map[string]bool{}, stems: newStems(3000),
 		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200), byFirst: make(map[string][]int, 600),
-		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
+		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
 		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
 	}
 	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution, "results": &x.result} {
@@ -284,7 +285,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 	case "known":
 		for _, w := range strings.Fields(c.Fields["words"]) {
 			x.know(stem(w))
-			x.whole[w] = true
+			x.whole[w], x.everyday[w] = true, true
 		}
 	}
 }
