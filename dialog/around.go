@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -87,23 +88,33 @@ func (c *turn) wearerWords(in engine.Inputs) string {
 	}
 	v := c.voice()
 	var parts []string
+	from := "From the tables: "
+	if b.HeadSource == b.NeckSource && b.HeadSource == b.BaseSource {
+		from = "From " + c.short(b.HeadSource) + ": "
+	}
+	named := func(source string) string {
+		if from != "From the tables: " {
+			return ""
+		}
+		return " (" + c.short(source) + ")"
+	}
 	if b.Head.Sign() > 0 {
-		parts = append(parts, fmt.Sprintf("head **%s**%s (%s)", v.Len(b.Head.Float()), c.within(b.HeadLow, b.HeadHigh), c.short(b.HeadSource)))
+		parts = append(parts, fmt.Sprintf("head **%s**%s%s", v.Len(b.Head.Float()), c.within(b.HeadLow, b.HeadHigh), named(b.HeadSource)))
 	}
 	switch {
 	case b.NeckGuessed:
 		parts = append(parts, fmt.Sprintf("neck halfway up about %s (no table has a neck under two years; %s: the head over %s, the share at two to three years)",
 			v.Len(b.NeckMid.Float()), c.short("own"), "2.07"))
 	case b.NeckMid.Sign() > 0:
-		parts = append(parts, fmt.Sprintf("neck halfway up %s%s (%s)", v.Len(b.NeckMid.Float()), c.within(b.NeckLow, b.NeckHigh), c.short(b.NeckSource)))
+		parts = append(parts, fmt.Sprintf("neck halfway up %s%s%s", v.Len(b.NeckMid.Float()), c.within(b.NeckLow, b.NeckHigh), named(b.NeckSource)))
 	}
 	if b.NeckBase.Sign() > 0 {
-		parts = append(parts, fmt.Sprintf("base of the neck %s (%s)", v.Len(b.NeckBase.Float()), c.short(b.BaseSource)))
+		parts = append(parts, fmt.Sprintf("base of the neck %s%s", v.Len(b.NeckBase.Float()), named(b.BaseSource)))
 	}
 	if b.Bust.Sign() > 0 {
 		parts = append(parts, fmt.Sprintf("bust %s", v.Len(b.Bust.Float())))
 	}
-	text := "From the tables: " + strings.Join(parts, "; ") + "."
+	text := from + strings.Join(parts, "; ") + "."
 	if b.LetterOfMan {
 		text += " No table of sizes by letters was found for that wearer: the figures are the middle of the survey for M, its 5th percentile for smaller and its 95th for larger, which is our choice."
 	} else if b.Size != "" && b.Size != w.Size {
@@ -196,7 +207,7 @@ func (c *turn) openingOffer(in engine.Inputs) string {
 		more = " or more (by the sewn edge alone; the plan says it closer once rib and depth are known)"
 		slit = engine.EarlySlit(in.Num(engine.Head), neck, in.Num(engine.EdgeStretch))
 	}
-	if slit.Sign() == 0 {
+	if !in.Num(engine.Slit).Less(slit) {
 		return ""
 	}
 	needs, _ := p.HeadNeeds()
@@ -204,12 +215,16 @@ func (c *turn) openingOffer(in engine.Inputs) string {
 	if least, ok := engine.SmallestNeck(in, in.Num(engine.Head)); ok && known {
 		wider = least.NeckResult
 	}
-	text := fmt.Sprintf("\n\nThe head is %s times the neck halfway up.", v.Figure(engine.NeckFactor, ratio(in)))
-	if !in.Has(engine.NeckMid) {
-		text = "\n\n"
+	text := "\n\n"
+	if in.Has(engine.NeckMid) {
+		text += fmt.Sprintf("The head is %s times the neck halfway up. ", v.Figure(engine.NeckFactor, math.Round(ratio(in)*100)/100))
 	}
-	text += fmt.Sprintf(" A closed neck of %s is too narrow for it: it needs %s. Either a wider neck, about %s, or an opening: **a slit of %s**%s, at the back or as a shoulder seam left open so far. Say *slit %s* to plan it.",
-		v.Len(neck.Float()), v.Len(needs.Float()), v.Len(wider.Float()), v.Len(slit.Float()), more, v.Len(slit.Float()))
+	opens := neck.Mul(in.Num(engine.EdgeStretch))
+	if known {
+		opens = p.HeadOpening.Sub(in.Num(engine.Slit).Mul(engine.Int(2)))
+	}
+	text += fmt.Sprintf("A closed neck of %s opens to %s, and the head needs %s. Either a wider neck, about %s, or an opening: **a slit of %s**%s, at the back or as a shoulder seam left open so far. Say *slit %s* to plan it.",
+		v.Len(neck.Float()), v.Len(opens.Float()), v.Len(needs.Float()), v.Len(wider.Float()), v.Len(slit.Float()), more, v.Len(slit.Float()))
 	return text + c.childCautions(in, "baby-neck")
 }
 
@@ -250,6 +265,8 @@ func (c *turn) wearerProblem(p listen.Problem) string {
 	switch p.Code {
 	case "wearer-age":
 		return "I heard a child, but not how old. For example: *for a 5 year old*, *for a girl of 18 months*."
+	case "wearer-sex":
+		return "I heard a size by letters, but not whose. For example: *a woman, size L*, or *a man, size L*."
 	case "wearer-size":
 		return fmt.Sprintf("I read a size %s, and cannot tell whose. The table I have is of US women's sizes 00 to 20, even ones. Say *US size 12*, or the age of a child, or the measure itself: *bust 96 cm*, *head 56 cm*, *my neck measures 37 cm*.", trimNum(p.Low))
 	}
@@ -262,12 +279,52 @@ func (c *turn) heatCautions(k engine.Key, in engine.Inputs) string {
 	if k == engine.KeySetMethod && in.Text(k) == engine.SetSteam {
 		list = append(list, c.caution("steam")...)
 	}
-	if (k == engine.KeyFibre || len(list) > 0) && engine.HeatHurts(in.Text(engine.KeyFibre)) {
+	if k == engine.KeyFibre && engine.HeatHurts(in.Text(engine.KeyFibre)) {
 		list = append(list, c.caution("acrylic-heat")...)
 	}
 	text := ""
 	for _, s := range list {
 		text += "\n\n**Caution:** " + s
+	}
+	return text
+}
+
+// choiceCautions go with a fibre that was asked about.
+func (c *turn) choiceCautions(k engine.Key, v string) string {
+	in, ok := engine.Inputs{}.WithText(k, v)
+	if !ok {
+		return ""
+	}
+	return c.heatCautions(k, in)
+}
+
+// aroundNotYet says what has to be told before a result around the band is
+// known; "" for any other.
+func aroundNotYet(k engine.Key) string {
+	switch k {
+	case engine.HeadNeeded, engine.HeadMissing, engine.SlitLength, engine.Slit:
+		return "Tell me that it is a pullover, and the head (\"head 56 cm\") or whom it is for (\"for a 5 year old\"), and I will work it out."
+	case engine.NeckBase, engine.TopRoom:
+		return "Tell me the neck halfway up (\"mid neck 33 cm\") or whom it is for (\"for a 5 year old\"), and I will work it out."
+	case engine.WorkStitches, engine.EmptyNeedles:
+		return "Only a mock rib leaves needles out of work: say *mock rib* to plan one."
+	case engine.PickFront, engine.PickBack, engine.PickSleeves, engine.PickTotal, engine.PickDifference:
+		return "Tell me the shaped neck edge (\"20 stitches held at the front, 24 rows along each side of the front neck, 40 stitches held at the back\") and I will count it."
+	}
+	return ""
+}
+
+// fibreText is what a card about setting adds for the fibre that was told.
+func (c *turn) fibreText(card rules.Card) string {
+	if card.Fields["also"] != string(engine.KeyFibre) {
+		return ""
+	}
+	key, _ := c.book.Key(engine.KeyFibre)
+	text := ""
+	for _, f := range engine.FibreParts(c.filled(c.base()).Text(engine.KeyFibre)) {
+		if card.ID != "acrylic-blocking" || f != "acrylic" {
+			text += "\n\n**Yours, " + f + ".** " + key.Texts[f]
+		}
 	}
 	return text
 }

@@ -132,9 +132,14 @@ func pairs(s string) map[string]string {
 	if s == "-" {
 		return m
 	}
+	last := ""
 	for _, f := range strings.Fields(s) {
-		k, v, _ := strings.Cut(f, "=")
-		m[k] = v
+		k, v, found := strings.Cut(f, "=")
+		if !found && last != "" { // "wearer=5 years"
+			m[last] += " " + f
+			continue
+		}
+		m[k], last = v, k
 	}
 	return m
 }

@@ -18,6 +18,10 @@ func (c *turn) onNumber() (State, Reply) {
 	if c.m.Topic == "fits" || c.m.Topic == "enough" {
 		return c.suffices()
 	}
+	if hasKey(c.m.Keys, engine.RestHours) && !p.In.Has(engine.RestHours) && len(c.m.Sets) == 0 {
+		c.m.Topic, c.m.Keys = "usual", []engine.Key{engine.RestHours}
+		return c.onMeasure()
+	}
 	if c.m.Topic == "machine-fit" {
 		return c.machineFit()
 	}
@@ -64,6 +68,9 @@ func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
 	if _, ok := p.Float(k); all && !ok {
 		k = map[engine.Key]engine.Key{engine.AllYarn: engine.BandYarn, engine.AllYarnGrams: engine.BandYarnGrams}[k] // there are no front bands
 	}
+	if k == engine.Slit && !p.In.Has(k) {
+		k = engine.SlitLength // "how long must the slit be", where none was said
+	}
 	v, ok := valueJSON(p, k)
 	if !ok {
 		return "", false
@@ -99,6 +106,9 @@ func title(s string) string {
 // notYet says what is missing before the number can be known.
 func (c *turn) notYet(keys []engine.Key) string {
 	if len(keys) > 0 {
+		if s := aroundNotYet(keys[0]); s != "" {
+			return s
+		}
 		switch k := keys[0]; k {
 		case engine.YokeDecreases, engine.Rehang:
 			return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will work it out."

@@ -23,6 +23,8 @@ func (c *turn) onMeasure() (State, Reply) {
 		text = c.judged() + card.UsualText + c.tableFor(k)
 	case "why-asked":
 		text = card.Why
+	case "choice":
+		text = card.Texts[c.m.Name] + c.choiceCautions(k, c.m.Name)
 	case "dont-know":
 		text = card.Measure + "\n\n" + firstParagraph(card.UsualText)
 	default:
@@ -115,7 +117,7 @@ func (c *turn) cardText(card rules.Card) string {
 	if s := card.Section("caution"); s != "" {
 		text += "\n\n**Caution:** " + s
 	}
-	return text + c.cautionText(card)
+	return text + c.fibreText(card) + c.cautionText(card)
 }
 
 func (c *turn) cautionText(card rules.Card) string {

@@ -80,7 +80,7 @@ func (c *turn) problemText(p listen.Problem) string {
 		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
 	case "long":
 		return "That line is too long for me: nothing of it was taken. Say it in a sentence or two."
-	case "wearer", "wearer-age", "wearer-size":
+	case "wearer", "wearer-age", "wearer-size", "wearer-sex":
 		return c.wearerProblem(p)
 	case "no-such-choice":
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)

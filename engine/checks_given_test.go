@@ -19,7 +19,7 @@ type way func(*given) string
 // The results of a plan need none: they are asked for by their key.
 func allWays() map[string]way {
 	all := map[string]way{}
-	for _, group := range []map[string]way{bandWays(), rowWays(), yokeWays(), edgeWays(), tableWays(), yarnWays()} {
+	for _, group := range []map[string]way{bandWays(), rowWays(), yokeWays(), edgeWays(), tableWays(), yarnWays(), aroundWays()} {
 		for what, w := range group {
 			all[what] = w
 		}
@@ -130,7 +130,7 @@ func (g *given) inputs() engine.Inputs {
 		require.True(g.t, ok, "%s", k)
 		in = next
 	}
-	return in.Over(g.book().Defaults(in.Rib))
+	return g.book().Filled(in)
 }
 
 func (g *given) book() *rules.Book {

@@ -11,6 +11,7 @@ import (
 // by an algorithm that shares nothing with the engine's.
 func otherWays() map[string]way {
 	return map[string]way{
+		"smallest neck": smallestNeckByTrying,
 		"closing counts": func(g *given) string {
 			in := g.inputs()
 			var list []int

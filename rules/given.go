@@ -117,3 +117,14 @@ func (b *Book) Factors(in engine.Inputs) RibCard {
 	r.Measured = false
 	return r
 }
+
+// GivenBy is the choice in in that presupposes k, "" where none does.
+func (b *Book) GivenBy(in engine.Inputs, k engine.Key) engine.Key {
+	for _, by := range []engine.Key{engine.KeyWearer, engine.KeySetMethod, engine.KeyFibre, engine.KeyBandKind, engine.KeyMachine} {
+		one, ok := engine.Inputs{}.WithText(by, in.Text(by))
+		if ok && b.given(one).Has(k) && b.given(one).Same(in, k) {
+			return by
+		}
+	}
+	return ""
+}

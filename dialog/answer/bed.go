@@ -26,6 +26,9 @@ func Bed(p engine.Plan) string {
 	if len(p.RibColumns) > 0 {
 		lines = append(lines, "- **drop and latch:** "+NeedleRuns(p.RibColumns, n))
 	}
+	if len(p.EmptyColumns) > 0 {
+		lines = append(lines, "- **leave out of work:** "+NeedleRuns(p.EmptyColumns, n))
+	}
 	if len(p.HemColumns) > 0 {
 		lines = append(lines, "- **hang the bump:** "+NeedleRuns(p.HemColumns, n))
 	}
@@ -87,6 +90,7 @@ func lanesOf(p engine.Plan) []lane {
 	for _, l := range []lane{
 		{"two", '=', marks(Doubled(p), p.BandStitches)},
 		{"latch", 'v', marks(p.RibColumns, p.BandStitches)},
+		{"empty", 'o', marks(p.EmptyColumns, p.BandStitches)},
 		{"hem", 'u', marks(p.HemColumns, p.BandStitches)},
 	} {
 		if l.on != nil {
@@ -101,7 +105,7 @@ func bedWords(lanes []lane) string {
 }
 
 func laneWords(lanes []lane) string {
-	words := map[byte]string{'=': "= hangs two stitches", 'v': "v is dropped and latched", 'u': "u takes a bump of the hem"}
+	words := map[byte]string{'=': "= hangs two stitches", 'v': "v is dropped and latched", 'o': "o stays out of work", 'u': "u takes a bump of the hem"}
 	var parts []string
 	for _, l := range lanes {
 		parts = append(parts, words[l.sign])

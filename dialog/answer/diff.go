@@ -75,6 +75,9 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 	if (moved || !slices.Equal(before.RibColumns, after.RibColumns)) && len(after.RibColumns) > 0 {
 		parts = append(parts, "latch "+NeedleRuns(after.RibColumns, after.BandStitches))
 	}
+	if (moved || !slices.Equal(before.EmptyColumns, after.EmptyColumns)) && len(after.EmptyColumns) > 0 {
+		parts = append(parts, "leave out of work "+NeedleRuns(after.EmptyColumns, after.BandStitches))
+	}
 	if (moved || !slices.Equal(before.HemColumns, after.HemColumns)) && len(after.HemColumns) > 0 {
 		parts = append(parts, "hang the hem on "+NeedleRuns(after.HemColumns, after.BandStitches))
 	}

@@ -50,6 +50,9 @@ func fillParagraph(para string, value func(string) string) (string, bool) {
 // measures with their unit.
 func (v Voice) placeholder(p engine.Plan, k engine.Key) string {
 	s := v.Value(p, k)
+	if k == engine.PickRatio {
+		return s
+	}
 	switch v.unit(k) {
 	case "stitches", "rows", "needles", "columns", "loops", "bumps", "layers", "clicks":
 		if f, ok := p.Float(k); ok {

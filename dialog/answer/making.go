@@ -13,28 +13,34 @@ import (
 // too few is not.
 func StepFits(c rules.Card, p engine.Plan) bool {
 	for _, cond := range c.List("when") {
-		if holds, ok := condition(cond, p.In); ok && !holds {
+		if holds, ok := condition(cond, p); ok && !holds {
 			return false
 		}
 	}
 	return true
 }
 
-// condition reads "layers=2", "rib!=plain" or "fold_row>0"; ok is false where
-// it is none of these.
-func condition(cond string, in engine.Inputs) (holds, ok bool) {
+// condition reads "layers=2", "rib!=plain" or "fold_row>0", of an input or a
+// result, with or without "not" before it; ok is false where it is none of
+// these. A number that is not there is 0.
+func condition(cond string, p engine.Plan) (holds, ok bool) {
+	if rest, not := strings.CutPrefix(cond, "not "); not {
+		holds, ok = condition(rest, p)
+		return !holds && ok, ok
+	}
 	if key, want, found := strings.Cut(cond, "!="); found {
-		return in.Value(engine.Key(key)) != want, true
+		return p.In.Value(engine.Key(key)) != want, true
 	}
 	if key, want, found := strings.Cut(cond, "="); found {
-		return in.Value(engine.Key(key)) == want, true
+		return p.In.Value(engine.Key(key)) == want, true
 	}
 	key, want, found := strings.Cut(cond, ">")
 	n, ok := engine.ParseNum(want)
 	if !found || !ok {
 		return false, false
 	}
-	return n.Less(in.Num(engine.Key(key))), true
+	f, _ := p.Float(engine.Key(key))
+	return f > n.Float(), true
 }
 
 // Screen is a step as it is shown: the title, then one short item for each

@@ -31,8 +31,26 @@ func whomWords(w engine.Whom) string {
 		return "a newborn"
 	case w.Months >= 24 && w.Months%12 == 0:
 		return fmt.Sprintf("%s of %d", who, w.Months/12)
+	case w.Months >= 24 && w.Months%12 == 6:
+		return fmt.Sprintf("%s of %d 1/2", who, w.Months/12)
 	case w.Sex == "" && w.Months < 24:
 		who = "a baby"
 	}
 	return who + " of " + Count(w.Months, "month", "months")
+}
+
+// tableOf is the table that a wearer's figure comes from, "" for any other.
+func (v Voice) tableOf(in engine.Inputs, by, k engine.Key) string {
+	w, ok := engine.ParseWhom(in.Text(engine.KeyWearer))
+	if !ok || by != engine.KeyWearer {
+		return ""
+	}
+	b := v.Book.Tables.Body(w)
+	switch k {
+	case engine.Head:
+		return v.Sources([]string{b.HeadSource})
+	case engine.NeckMid:
+		return v.Sources([]string{b.NeckSource})
+	}
+	return ""
 }

@@ -94,6 +94,12 @@ func (v Voice) origin(p engine.Plan, said engine.Inputs, k engine.Key) string {
 func (v Voice) whyAssumed(p engine.Plan, k engine.Key) string {
 	card, _ := v.Book.Key(k)
 	text := fmt.Sprintf("%s **%s** is assumed: you have not said otherwise.", upper(v.Label(k)), v.Value(p, k))
+	if by := v.Book.GivenBy(p.In, k); by != "" {
+		text = fmt.Sprintf("%s **%s** comes with what you told me (%s: %s), until you say otherwise.", upper(v.Label(k)), v.Value(p, k), v.Label(by), v.Text(by, p.In.Text(by)))
+		if s := v.tableOf(p.In, by, k); s != "" {
+			return text + "\n\nSource: " + s + "."
+		}
+	}
 	if card.UsualText != "" {
 		text += " " + firstParagraph(card.UsualText)
 	}

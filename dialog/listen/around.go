@@ -54,9 +54,11 @@ func ours(k engine.Key) bool {
 // blend makes one fibre of those that a line names together: "a blend of wool
 // and acrylic", "80 % wool 20 % nylon".
 func (b *binder) blend() {
-	if !b.l.has("blend", "mix", "mixture", "and", "with", "percent", "%") && !strings.Contains(b.l.text, "%") || b.l.has("compar", "or") {
+	joined := b.l.has("blend", "mix", "mixture", "and", "with", "percent") || strings.Contains(b.l.text, "%")
+	if !joined && b.l.words() > 2 || b.l.has("compar", "or") {
 		return
 	}
+	percent := false
 	var parts []string
 	at := -1
 	for _, m := range b.l.mentions {
@@ -71,11 +73,11 @@ func (b *binder) blend() {
 		}
 		for i := m.from - 1; i >= 0 && i >= m.from-2; i-- { // "80 % wool"
 			if q := b.l.tokens[i].q; q != nil && q.Unit == "%" {
-				b.used[i] = true
+				b.used[i], percent = true, true
 			}
 		}
 	}
-	if len(parts) < 2 {
+	if len(parts) == 0 || len(parts) == 1 && (b.has(engine.KeyFibre) || !percent && b.l.words() > 2) || b.questionOnly() {
 		return
 	}
 	for i := 0; i < len(b.sets); i++ {
@@ -139,4 +141,24 @@ func (r *reading) passesWearer() (Meaning, bool) {
 // about, and names no input: "what is mock rib".
 func (r *reading) onlyAsked(k engine.Key) bool {
 	return r.b != nil && ours(k) && r.b.questionOnly() && !r.cue(Why)
+}
+
+// askedChoice: a plain question about a class of machine ("what does a dial
+// number mean on a standard machine") or about setting a fibre ("can I steam
+// acrylic yarn").
+func (r *reading) askedChoice() (Meaning, bool) {
+	if r.b == nil || !r.b.questionOnly() || r.cue(Why) {
+		return Meaning{}, false
+	}
+	for _, m := range r.l.mentions {
+		if m.key == engine.RestHours && strings.HasPrefix(r.l.text, "how long") {
+			return Meaning{Kind: Number, Keys: []engine.Key{engine.RestHours}}, true
+		}
+		ask := m.key == engine.KeyMachine && (!m.beside && r.l.has("dial", "number", "mark", "needl", "pitch", "mean", "wide", "bed", "machin")) ||
+			m.key == engine.KeyFibre && r.l.has("set", "block", "steam", "press", "iron", "wash", "dry", "rest", "heat", "finish", "pin")
+		if m.text != "" && ask {
+			return Meaning{Kind: Measure, Topic: "choice", Name: m.text, Keys: []engine.Key{m.key}}, true
+		}
+	}
+	return Meaning{}, false
 }

@@ -80,9 +80,9 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
-		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.machineFit, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
+		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.machineFit, r.askedChoice, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
 		r.yarnCount, r.fronts, r.atMachine, r.calibrate, r.measure, r.shake, r.compare,
-		r.refused, r.meaningOf, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.passes, r.passesWearer, r.smallestNeck, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
+		r.refused, r.meaningOf, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.smallestNeck, r.passes, r.passesWearer, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
 		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.greeting, r.outside,
 	} {
 		if m, ok := reader(); ok {

@@ -24,6 +24,14 @@ func (b *binder) wearer() {
 		w.use()
 		return
 	}
+	if b.l.has("compar", "or", "vs", "versus", "against", "between") && len(w.ages) > 1 {
+		for _, months := range w.ages {
+			text := engine.Whom{Sex: w.sex, Months: months.Floor()}.String()
+			b.sets, b.at = append(b.sets, Set{Key: engine.KeyWearer, Text: text, Near: 1}), append(b.at, w.at)
+		}
+		w.use()
+		return
+	}
 	text := w.text()
 	if _, ok := engine.ParseWhom(text); !ok {
 		if b.problem.Code == "" {
@@ -65,7 +73,7 @@ func (b *binder) tellsWearer(w *whom) bool {
 		return false
 	}
 	begins := w.at <= b.l.begin+2 && (w.aged || w.size.Sign() > 0 || w.letter != "" || w.sizeWord)
-	return b.l.has("for", "fit", "wear", "wears", "wearer", "pass", "over", "through") || begins || w.sizeWord
+	return b.l.has("for", "compar", "fit", "wear", "wears", "wearer", "pass", "over", "through") || begins || w.sizeWord
 }
 
 // whom is what the words of a line say about a person.
@@ -76,6 +84,7 @@ type whom struct {
 	child, adult     bool
 	aged             bool
 	months           engine.Num
+	ages             []engine.Num // every age said, in months, under 19 years
 	size             engine.Num
 	sizeText, letter string
 	sizeWord         bool
@@ -101,6 +110,8 @@ func (w *whom) scan() {
 	}
 	switch {
 	case w.problem != "":
+	case w.letter != "" && w.sex == "" && !w.adult && !w.aged:
+		w.problem = "wearer-sex"
 	case w.child && !w.aged && w.usual == "" && w.sizeWord:
 		w.problem = "wearer-size"
 	case w.child && !w.aged && w.usual == "":
@@ -109,7 +120,7 @@ func (w *whom) scan() {
 }
 
 func (w *whom) mark(i int) {
-	if w.at < 0 {
+	if w.at < 0 || i < w.at {
 		w.at = i
 	}
 	w.used[i] = true
@@ -176,6 +187,9 @@ func (w *whom) number(i int) {
 		return
 	}
 	w.aged, w.months = true, months
+	if months.Cmp(engine.Int(19*12)) < 0 {
+		w.ages = append(w.ages, months)
+	}
 	w.mark(i)
 }
 
