@@ -157,19 +157,14 @@ func (c *turn) echoOne(in engine.Inputs, s listen.Set) string {
 		return label + ": " + c.voice().Text(s.Key, in.Text(s.Key))
 	}
 	value := c.exact(s.Key, in.Num(s.Key), s.Unit)
-	if words := answer.Setting(s.Key, in.Int(s.Key)); words != "" {
-		return words
-	}
 	switch {
-	case s.Key == engine.YarnLength:
-		return value
 	case s.Key == engine.DepthRows:
 		total := in.Int(engine.DepthRows) * c.layers(in)
 		return fmt.Sprintf("%s a layer, %d in all", answer.Count(in.Int(engine.DepthRows), "row", "rows"), total)
 	case s.Bare && (s.Unit == "cm" || s.Unit == "in") && !s.Relative:
 		return fmt.Sprintf("taking the %s as %s", label, value)
 	}
-	return label + " " + answer.Under(label, value)
+	return c.voice().Echo(s.Key, in.Num(s.Key), value)
 }
 
 func ribWord(r engine.Rib) string {

@@ -44,6 +44,9 @@ var dimensions = map[Dimension]bool{
 type KeyCard struct {
 	Key         engine.Key
 	Label, Unit string
+	// Echo is how a value is said back, with {value} for it; EchoNone is for
+	// nothing of it. "" where label and value say it well.
+	Echo, EchoNone string
 	Dimension   Dimension
 	Default     engine.Num
 	HasDefault  bool
@@ -100,7 +103,7 @@ func readKey(c Card, bad *faults) KeyCard {
 	k := KeyCard{
 		Key: engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
 		Dimension: Dimension(c.Fields["dimension"]), SpanReason: c.Fields["reason"],
-		Words: c.List("words"), Question: c.Fields["question"], Example: c.Fields["example"],
+		Words: c.List("words"), Echo: c.Fields["echo"], EchoNone: c.Fields["echo-none"], Question: c.Fields["question"], Example: c.Fields["example"],
 		Measure: c.Section("measure"), UsualText: c.Section("usual"), Why: c.Section("why"),
 		Source: c.List("source"),
 	}

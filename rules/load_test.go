@@ -92,7 +92,7 @@ func TestBrokenBooks(t *testing.T) {
 		{"result gone", "results.md", "# loop_length\n", "# loop-size\n", MissingCard, "loop_length", ""},
 		{"id twice", "sources.md", "# ansur2\n", "# cyc\n", DuplicateID, "cyc", "# cyc\nwhere: 2012"},
 		{"bad id", "sources.md", "# ansur2\n", "# ANSUR 2\n", BadCard, "ANSUR 2", "# ANSUR 2"},
-		{"bad field", "keys.md", "label: neck ease\n", "neck ease\n", BadCard, "ease", "neck ease\nunit"},
+		{"bad field", "keys.md", "label: neck ease\n", "neck ease\n", BadCard, "ease", "neck ease\necho"},
 		{"field twice", "keys.md", "label: neck ease\n", "label: neck ease\nlabel: ease\n", BadCard, "ease", "label: ease\n"},
 		{"section twice", "keys.md", "## usual\n2 cm makes", "## measure\n2 cm makes", BadCard, "ease", "## measure\n2 cm makes"},
 		{"section gone", "keys.md", "## usual\n2 cm makes", "## custom\n2 cm makes", MissingField, "ease", "# ease"},
