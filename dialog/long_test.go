@@ -1,0 +1,76 @@
+package dialog_test
+
+import (
+	"fmt"
+	"os"
+	"runtime"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestLongConversation holds a long conversation to time that grows with the
+// turns: the last tenth may not take much longer than the first. What it
+// remembers is the way back, one state for each change. With FOLDROW_TEST_LONG
+// set, as in .ci/run, it has 100,000 turns, else a twentieth.
+func TestLongConversation(t *testing.T) {
+	if testing.Short() {
+		t.Skip("it takes a while")
+	}
+	turns := 5_000
+	if os.Getenv("FOLDROW_TEST_LONG") != "" {
+		turns = 100_000
+	}
+	part := turns / 10
+	tk := talk(t)
+	s := arrive(t, tk, "plan")
+	before := heap()
+	var took []time.Duration
+	for range 10 {
+		start := time.Now()
+		for i := range part {
+			s, _ = tk.Turn(s, lineOf(i))
+		}
+		took = append(took, time.Since(start))
+	}
+	bytes := int64(heap()-before) / int64(s.Depth)
+	t.Logf("%v a turn at first, %v at last; %d changes to go back over, %d bytes each", took[0]/time.Duration(part), took[len(took)-1]/time.Duration(part), s.Depth, bytes)
+	require.Greater(t, s.Depth, turns/10)
+	require.Less(t, bytes, int64(16<<10))
+	// twice is room for a busy machine; time that grew with the square would be ten times
+	require.Less(t, median(took[len(took)-3:]), 3*median(took[:3]))
+	back, _ := tk.Turn(s, fmt.Sprintf("undo %d", s.Depth))
+	require.Zero(t, back.Depth)
+}
+
+// lineOf is one of the lines of a long conversation: changes, what-ifs kept
+// and dropped, questions, lines not understood, and going back.
+func lineOf(i int) string {
+	switch i % 10 {
+	case 0, 1, 2:
+		return fmt.Sprintf("neck %d.%d cm", 36+i%12, i%10)
+	case 3:
+		return "what if 2x2"
+	case 4:
+		return "drop"
+	case 5:
+		return "how many stitches"
+	case 6:
+		return "undo"
+	case 7:
+		return "one two three four"
+	case 8:
+		return fmt.Sprintf("%d rows a layer", 8+i%9)
+	}
+	return "why"
+}
+
+// heap is the memory in use once what nobody needs is gone.
+func heap() uint64 {
+	runtime.GC()
+	runtime.GC()
+	var m runtime.MemStats
+	runtime.ReadMemStats(&m)
+	return m.HeapAlloc
+}
