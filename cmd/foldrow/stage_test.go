@@ -22,13 +22,14 @@ type stage struct {
 	home     string
 	env      map[string]string
 	out, err bytes.Buffer
+	now      time.Time
 	signals  chan os.Signal
 }
 
 func newStage(t *testing.T) *stage {
 	t.Helper()
 	home := t.TempDir()
-	return &stage{home: home, env: map[string]string{"HOME": home}, signals: make(chan os.Signal, 1)}
+	return &stage{home: home, env: map[string]string{"HOME": home}, now: noon, signals: make(chan os.Signal, 1)}
 }
 
 // run runs the program over input and gives its status.
@@ -39,7 +40,7 @@ func (s *stage) run(input io.Reader, args ...string) int {
 		In: input, Out: &s.out, Err: &s.err,
 		Width:  func() int { return 0 },
 		Getenv: func(k string) string { return s.env[k] },
-		GOOS:   "linux", Now: func() time.Time { return noon }, Signals: s.signals,
+		GOOS:   "linux", Now: func() time.Time { return s.now }, Signals: s.signals,
 	})
 }
 
