@@ -38,6 +38,9 @@ func (c *turn) onBackwards() (State, Reply) {
 	if a.problem.Code != "" {
 		return c.onUnclear(a.problem)
 	}
+	if stitches > 0 && hasKey(c.m.Keys, engine.KeyRib) {
+		return c.ribsFor(a.in, stitches)
+	}
 	if stitches > 0 {
 		if next, r, ok := c.fromStitches(a.in, stitches); ok {
 			return next, r
@@ -99,6 +102,27 @@ func (c *turn) easy(length, cm, in engine.Num) engine.Num {
 func (c *turn) beyond(k engine.Key) string {
 	card, _ := c.book.Key(k)
 	return fmt.Sprintf("No plan goes so far: the %s can be %s.", card.Label, c.span(k, card.Possible))
+}
+
+// ribsFor lists the ribs that close symmetrically on n stitches with the edge
+// stitches as they stand.
+func (c *turn) ribsFor(in engine.Inputs, n int) (State, Reply) {
+	var fit []string
+	for _, card := range c.book.Ribs {
+		if card.Rib.IsPlain() {
+			continue
+		}
+		if _, _, closes := engine.Closing(c.filled(in.WithRib(card.Rib)), n); closes {
+			fit = append(fit, card.Rib.String())
+		}
+	}
+	c.answer(engine.KeyRib, fit)
+	edge := answer.Count(c.filled(in).Int(engine.EdgeStitches), "edge stitch", "edge stitches")
+	text := fmt.Sprintf("On **%d stitches** with %s at each end these ribs close the same at both ends: **%s**. Plain closes on any count.", n, edge, strings.Join(fit, ", "))
+	if len(fit) == 0 {
+		text = fmt.Sprintf("No rib that I know closes on %d stitches with %s at each end. Plain closes on any count; another count of edge stitches may help.", n, edge)
+	}
+	return c.s, c.reply("backwards", text)
 }
 
 // forValues answers the asked keys from a plan with the values put in.

@@ -10,6 +10,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	if !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
 		return Meaning{}, false
 	}
+	if first := r.l.tokens[r.l.begin].text; r.ctx.Open != "" && r.ctx.Open != "keep" && (first == "is" || first == "are" || first == "do") {
+		return Meaning{}, false // "is that the depth of the folded band" asks how to measure
+	}
 	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
@@ -26,6 +29,13 @@ func (r *reading) backwards() (Meaning, bool) {
 		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
 			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
 		}
+	}
+	if count, gauge, ok := r.countAndGauge(m.Keys); ok {
+		m.Sets = []Set{gauge, count}
+		if !contains(m.Keys, engine.Neck) && !contains(m.Keys, engine.NeckResult) {
+			m.Keys = []engine.Key{engine.NeckResult}
+		}
+		r.b.problem = Problem{}
 	}
 	if r.b.problem.Code != "" || r.howToForm() {
 		return Meaning{}, false
@@ -45,6 +55,63 @@ func (r *reading) backwards() (Meaning, bool) {
 		m.Kind = Number
 	}
 	return m, true
+}
+
+// countAndGauge: "the neck with 110 stitches and 27 sts gauge", "98 sts at 26":
+// of two numbers the larger counts the band, the smaller is the gauge.
+func (r *reading) countAndGauge(keys []engine.Key) (count, gauge Set, ok bool) {
+	qs := r.l.quantities()
+	if len(qs) != 2 || !contains(keys, engine.Neck) && !contains(keys, engine.NeckResult) && !contains(keys, engine.StitchGauge) {
+		return count, gauge, false
+	}
+	var g, n engine.Num
+	for _, i := range qs {
+		q := r.l.tokens[i].q
+		v := q.Value
+		if per, rate := q.Per10cm(); rate {
+			v = per
+		} else if q.Unit != "" && q.Unit != "st" || q.Ordinal || q.Range || q.Rib || q.Sign != 0 || q.Problem != "" {
+			return count, gauge, false
+		}
+		switch {
+		case within(v, [2]engine.Num{engine.Int(50), engine.Int(400)}) && v.IsInt():
+			n = v
+		case within(v, r.x.spans[engine.StitchGauge].Usual):
+			g = v
+		}
+	}
+	if n.Sign() == 0 || g.Sign() == 0 {
+		return count, gauge, false
+	}
+	return Set{Key: engine.BandStitches, Value: n, Near: 1}, Set{Key: engine.StitchGauge, Value: g, Near: 1}, true
+}
+
+// countDoubted: "my neighbour says I need 90 stitches, is she wrong?" asks what
+// another count would give.
+func (r *reading) countDoubted() (Meaning, bool) {
+	n, is := r.stitchesSupposed()
+	if !is || !r.asks() || r.b.problem.Code != "" || len(r.results()) > 1 || !r.l.has("say", "need", "enough", "wrong", "right", "ok", "okay", "think", "work", "told") || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Why) || len(r.b.sets) > 1 {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key != engine.BandStitches && s.Key != engine.YokeStitches || r.l.has("yoke", "yok") {
+			return Meaning{}, false
+		}
+	}
+	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
+}
+
+// ribFor: "which rib fits 118 stitches" asks which ribs close on a count.
+func (r *reading) ribFor() (Meaning, bool) {
+	qs := r.l.quantities()
+	if len(qs) != 1 || !r.asks() || !contains(r.inputs(), engine.KeyRib) || !r.l.has("which", "what", "rib") || r.b.has(engine.KeyRib) || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	q := r.l.tokens[qs[0]].q
+	if q.Unit != "" && q.Unit != "st" || !q.Value.IsInt() || q.Value.Less(engine.Int(20)) || q.Ordinal || q.Over.Sign() > 0 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.KeyRib}, Sets: []Set{{Key: engine.BandStitches, Value: q.Value, Near: 1}}}, true
 }
 
 // bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the
@@ -100,7 +167,7 @@ func (r *reading) extreme() string {
 		return "deepest"
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"
-	case r.l.has("loosest", "tightest") && r.l.has("gaug", "stitch", "swatch"):
+	case (r.l.has("loosest", "tightest") || r.l.has("loose", "tight") && r.l.has("can", "may", "could")) && r.l.has("gaug", "swatch", "gauge"):
 		return "gauge"
 	}
 	return ""

@@ -196,6 +196,17 @@ func (r *reading) ribSwatch() []Set {
 		return nil
 	}
 	lengths, _ := r.measured()
+	if len(lengths) == 1 { // "11 cm relaxed, 23 stretched": the unit is said once
+		unit := r.l.tokens[lengths[0]].q.Unit
+		for _, i := range r.l.quantities() {
+			if q := r.l.tokens[i].q; i > lengths[0] && q.Unit == "" && !q.Ordinal && !q.Range {
+				same := *q
+				same.Unit = unit
+				r.l.tokens[i].q = &same
+			}
+		}
+		lengths, _ = r.measured()
+	}
 	if len(lengths) < 2 {
 		return nil
 	}

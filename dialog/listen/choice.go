@@ -31,6 +31,9 @@ func (b *binder) choices() {
 				b.dropGarment()
 			}
 			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
+				if other, ok := b.theOther(m.garment); ok {
+					b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: other, Near: 1}), append(b.at, b.l.end-1)
+				}
 				continue
 			}
 			if b.otherGarment(m) {
@@ -63,6 +66,17 @@ func (b *binder) otherGarment(m mention) bool {
 	return false
 }
 
+// theOther: "not a pullover, the other one".
+func (b *binder) theOther(not engine.Garment) (engine.Garment, bool) {
+	if !b.l.has("other") || b.ctx.Open != "garment" {
+		return "", false
+	}
+	if not == engine.Pullover {
+		return engine.Cardigan, true
+	}
+	return engine.Pullover, true
+}
+
 // ribWords reads "two knit, one purl".
 func (b *binder) ribWords() {
 	var knit, purl int
@@ -78,6 +92,9 @@ func (b *binder) ribWords() {
 			purl, at = t.q.Value.Floor(), append(at, i)
 		}
 	}
+	if knit < 1 && purl < 1 {
+		knit, purl, at = b.twoAndTwo()
+	}
 	if knit < 1 || purl < 1 || b.has(engine.KeyRib) {
 		return
 	}
@@ -85,6 +102,27 @@ func (b *binder) ribWords() {
 		b.used[i] = true
 	}
 	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at[0])
+}
+
+// twoAndTwo reads "2 and 2" where the rib is asked for or named: two small
+// whole numbers side by side and no other.
+func (b *binder) twoAndTwo() (knit, purl int, at []int) {
+	free := b.free()
+	if len(free) != 2 || b.ctx.Open != "rib" && !b.names(engine.KeyRib) || free[1]-free[0] > 2 {
+		return 0, 0, nil
+	}
+	var n [2]int
+	for j, i := range free {
+		q := b.l.tokens[i].q
+		if q.Unit != "" || !q.Value.IsInt() || q.Value.Sign() < 1 || engine.Int(6).Less(q.Value) || q.Ordinal || q.Range {
+			return 0, 0, nil
+		}
+		n[j] = q.Value.Floor()
+	}
+	if between := b.l.tokens[free[1]-1]; free[1]-free[0] == 2 && between.text != "and" && between.text != "by" {
+		return 0, 0, nil
+	}
+	return n[0], n[1], free
 }
 
 // columnKind tells whether the number at token i counts knit or purl columns:
@@ -113,11 +151,12 @@ func (b *binder) columnKind(i int) string {
 func (b *binder) meansGarment(m mention) bool {
 	for i := m.from - 1; i >= 0 && i >= m.from-3; i-- {
 		switch b.l.tokens[i].stem {
-		case "be", "make", "a", "for", "an", "if", "about", "as", "into", "to":
+		case "it", "a", "an", "normal", "plain", "simple", "just", "actually", "really":
+			continue
+		case "be", "make", "for", "if", "about", "as", "into", "to", "on", "in", "suppose", "want", "do", "knit", "with", "and", "have", "try", "or":
 			return b.l.tokens[i].text != "to" || b.l.has("change", "switch", "turn")
-		case "my", "the", "this":
-			return false
 		}
+		return false
 	}
-	return m.from == b.l.begin
+	return m.from <= b.l.begin+1
 }

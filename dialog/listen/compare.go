@@ -43,7 +43,7 @@ func holds(side []Set, k engine.Key) bool {
 func (r *reading) partedBetween(i, j int) bool {
 	for k := i + 1; k < j; k++ {
 		switch r.l.tokens[k].text {
-		case "vs", "versus", "against", "or":
+		case "vs", "versus", "against", "or", "v", "next", "beside", "than":
 			return true
 		}
 	}
@@ -104,7 +104,7 @@ func (r *reading) compare() (Meaning, bool) {
 	if r.b.problem.Code == "range" || len(alts) > 1 && !ok && !r.asks() && !r.cue(WhatIf) {
 		return Meaning{}, false
 	}
-	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus")) {
+	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v")) {
 		return Meaning{Kind: Compare, Choices: alts}, true
 	}
 	if ok && len(alts) == 0 && cue.weight >= 1 && len(dedupe(r.b.sets)) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {

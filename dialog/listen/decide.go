@@ -18,6 +18,9 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 		if r.ctx.Open != "keep" && r.cue(Trouble) {
 			return Meaning{}, false
 		}
+		if r.ctx.Open != "keep" && r.spoken("did") {
+			return Meaning{Kind: Undo, Count: 1}, true // "no, I didn't want that"
+		}
 		return Meaning{Kind: Drop}, true
 	case kept && (r.ctx.Open == "keep" || r.l.words() <= 4):
 		return Meaning{Kind: Keep}, true
@@ -28,7 +31,8 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 // openChoice takes a word that answers the open question before anything
 // else can claim it ("open at the front").
 func (r *reading) openChoice() (Meaning, bool) {
-	if r.ctx.Open != "garment" || r.asks() || r.cue(WhatIf) {
+	is := r.l.tokens[r.l.begin].text == "is" && !r.l.question && !r.bothGarments()
+	if r.ctx.Open != "garment" || r.asks() && !is || r.cue(WhatIf) {
 		return Meaning{}, false
 	}
 	for _, s := range r.b.sets {
@@ -42,6 +46,9 @@ func (r *reading) openChoice() (Meaning, bool) {
 func (r *reading) undo() (Meaning, bool) {
 	if c, ok := r.cues[Undo]; ok && c.topic == "redo" {
 		return Meaning{Kind: Undo, Topic: "redo"}, len(r.b.sets) == 0
+	}
+	if c, ok := r.cues[Undo]; ok && c.from > 0 && r.l.tokens[c.from-1].text == "not" {
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "not-understood"}}, true
 	}
 	if c, ok := r.cues[Undo]; ok && !(c.from > 0 && r.l.tokens[c.from-1].text == "not") && (!r.b.sure() || r.l.tokens[c.from].stem == "undo") {
 		m := Meaning{Kind: Undo, Count: 1}
@@ -77,7 +84,7 @@ func (r *reading) noNumber() (Meaning, bool) {
 // refused: a number that cannot be taken where it was named or asked for.
 func (r *reading) refused() (Meaning, bool) {
 	p := r.b.problem
-	if p.Code == "" || p.Key == "" || r.cue(Why) || p.Code == "two-values" && (r.cue(Compare) || r.asks()) {
+	if p.Code == "" || p.Key == "" || p.Code == "range" && r.aboutRow() || r.cue(Why) || p.Code == "two-values" && (r.cue(Compare) || r.asks()) {
 		return Meaning{}, false
 	}
 	return r.unclear(), true
@@ -85,14 +92,14 @@ func (r *reading) refused() (Meaning, bool) {
 
 // helpFirst takes the wordier ways to ask for help before a card can.
 func (r *reading) helpFirst() (Meaning, bool) {
-	if r.cues[Help].weight < 4 {
+	if r.cues[Help].weight < 4 || r.ctx.Making && r.cue(Step) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Help}, true
 }
 
 func (r *reading) help() (Meaning, bool) {
-	if r.cue(Help) {
+	if r.cue(Help) && !(r.ctx.Making && r.cue(Step)) {
 		return Meaning{Kind: Help}, true
 	}
 	return Meaning{}, false
@@ -129,7 +136,7 @@ func (r *reading) beyond() (Meaning, bool) {
 	if r.ctx.Making && r.cues[Step].topic == "where" {
 		return Meaning{}, false // "phone rang, where was I"
 	}
-	if !r.cue(Outside) || r.cue(Notebook) || r.b.sure() || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
+	if !r.cue(Outside) || r.cue(Notebook) || r.sureBut(engine.KeyGarment) || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
@@ -138,6 +145,16 @@ func (r *reading) beyond() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Outside}, true
+}
+
+// sureBut is sure, of other things than k.
+func (r *reading) sureBut(k engine.Key) bool {
+	for _, s := range r.b.sets {
+		if s.Near > 0 && s.Key != k {
+			return true
+		}
+	}
+	return false
 }
 
 // craftWords counts the words of the craft in the line.

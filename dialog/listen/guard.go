@@ -1,5 +1,7 @@
 package listen
 
+import "foldrow/engine"
+
 // guarded stops values that are there but not meant as such: a negation says
 // what a thing is not, a story what somebody else did, a limit where it may
 // not go. Taking the number would set just what was refused.
@@ -69,7 +71,10 @@ func (b *binder) negatedAt(n int) bool {
 
 // negated: "not", "without" or "anything but" leads to a value of the line.
 func (r *reading) negated() bool {
-	for _, at := range r.b.at {
+	for n, at := range r.b.at {
+		if r.b.sets[n].Key == engine.DialMin {
+			continue // "won't go under 2" is how a dial is told
+		}
 		for j := at - 1; j >= max(0, at-6); j-- {
 			t := r.l.tokens[j]
 			if t.q != nil || r.l.tokens[j+1].stop && j+1 <= at {

@@ -272,6 +272,15 @@ func (x *Lexicon) addWords(c rules.Card) {
 		for _, st := range x.learnAll(c.List("words")) {
 			x.senses[c.ID][st] = true
 		}
+	case "same":
+		for _, w := range c.List("words") {
+			from, to, _ := strings.Cut(w, "=")
+			for _, s := range []*shelf{x.howto, x.trouble} {
+				s.same[stem(strings.TrimSpace(from))] = stem(strings.TrimSpace(to))
+			}
+			x.know(stem(strings.TrimSpace(from)))
+			x.whole[strings.TrimSpace(from)] = true
+		}
 	case "short":
 		for _, w := range c.List("words") {
 			from, to, _ := strings.Cut(w, "=")

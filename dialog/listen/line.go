@@ -99,7 +99,7 @@ func (l *Line) trim() {
 
 func filler(w string) bool {
 	switch w {
-	case "hi", "hello", "hey", "ooh", "um", "umm", "uh", "er", "erm", "well", "so", "oh", "ah", "hmm", "hm", "please", "pls", "now", "then", "right", "alright":
+	case "ok", "okay", "hi", "hello", "hey", "ooh", "um", "umm", "uh", "er", "erm", "well", "so", "oh", "ah", "hmm", "hm", "please", "pls", "now", "then", "right", "alright":
 		return true
 	}
 	return false

@@ -7,17 +7,29 @@ func (r *reading) measure() (Meaning, bool) {
 	c, ok := r.cues[Measure]
 	open := r.ctx.Open != "" && r.ctx.Open != "keep"
 	keys := r.inputs()
-	if !ok && r.asks() && len(r.b.sets) == 0 && r.asksMeasure(open, keys) {
+	if r.bothGarments() {
+		return r.measureMeaning("usual", nil), true
+	}
+	if r.wearer() && r.asks() && r.l.has("fit", "over", "head") && len(r.results()) == 0 && !r.sureBut(engine.KeyGarment) && r.ctx.Open == "" {
+		return r.measureMeaning("usual", []engine.Key{engine.Head}), true
+	}
+	if !ok && r.asks() && !r.setsBut(engine.KeyGarment) && r.asksMeasure(open, keys) {
 		return r.measureMeaning(r.measureTopic(keys), keys), true
 	}
 	if !ok || r.b.problem.Code == "range" && !r.asks() {
 		return Meaning{}, false
 	}
-	if len(r.b.sets) > 0 && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment)) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
 		return Meaning{}, false
 	}
 	if c.topic == "how" && len(keys) == 0 {
 		keys = r.byQuantity()
+	}
+	if !open && c.topic == "usual" && r.ctx.Open == "keep" && len(keys) == 0 {
+		return Meaning{}, false
+	}
+	if !open && c.topic == "usual" && len(r.results())+len(keys) > 0 && !r.hasSense("usual") {
+		return Meaning{}, false // "how deep is it" asks for the number
 	}
 	if !open && len(keys) == 0 {
 		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
@@ -34,6 +46,36 @@ func (r *reading) measure() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.measureMeaning(c.topic, keys), true
+}
+
+// aboutOpen: a question of the craft while one of the five stands open, which
+// nothing else has known: it is about that one.
+func (r *reading) aboutOpen() (Meaning, bool) {
+	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Outside) || r.craftWords() == 0 {
+		return Meaning{}, false
+	}
+	return r.measureMeaning("how", nil), true
+}
+
+// bothGarments: "should I say cardigan or pullover if ..." at that question.
+func (r *reading) bothGarments() bool {
+	n := 0
+	for _, m := range r.l.mentions {
+		if m.garment != "" {
+			n++
+		}
+	}
+	return n > 1 && r.ctx.Open == "garment" && r.askForm()
+}
+
+// setsBut reports whether the line sets anything but k.
+func (r *reading) setsBut(k engine.Key) bool {
+	for _, s := range r.b.sets {
+		if s.Key != k {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reading) measureMeaning(topic string, keys []engine.Key) Meaning {
@@ -70,7 +112,7 @@ func (r *reading) asksMeasure(open bool, keys []engine.Key) bool {
 			return true
 		}
 	}
-	return r.l.has("measur", "tap", "swatch", "usual", "normal", "normally", "usually") || r.wearer() ||
+	return r.l.has("measur", "tap", "swatch", "wash", "square", "block", "usual", "normal", "normally", "usually") || r.wearer() ||
 		r.pronounOnly() && len(r.results()) == 0 && len(r.l.quantities()) == 0
 }
 
@@ -83,8 +125,7 @@ func (r *reading) measureTopic(keys []engine.Key) string {
 
 // wearer: the line says whose body it is about.
 func (r *reading) wearer() bool {
-	return r.l.has("year", "month", "baby", "toddler", "newborn", "man", "woman", "men", "women", "girl", "boy", "adult", "child", "children", "kid") ||
-		r.l.has("size") && len(r.l.quantities()) > 0
+	return r.hasSense("wearer") || r.l.has("size") && len(r.l.quantities()) > 0
 }
 
 // howToIsSurer: "how do I measure a swatch" has a card of its own; but with a

@@ -77,7 +77,7 @@ func (b *binder) choiceBetween(i, j int) bool {
 		return false
 	}
 	switch b.l.tokens[i+1].text {
-	case "or", "vs", "versus", "against":
+	case "or", "vs", "versus", "against", "v", "beside", "next":
 		return true
 	case "and":
 		return b.l.has("compar", "between", "differenc")

@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // asksNumber: a question that names something the plan works out.
 func (r *reading) asksNumber() bool {
@@ -20,11 +24,13 @@ func askStart(w string) bool {
 // result better than what stands together, that one is meant.
 func (r *reading) askedFor() []engine.Key {
 	named := r.results()
-	if !r.asks() || len(named) > 1 {
+	if !r.asks() {
 		return named
 	}
 	f, second := r.x.result.best(r.l)
 	switch {
+	case len(named) > 1 && (f.cover < 0.95 || f.share < 0.7 || r.l.has("and")):
+		return named
 	case f.cover < 0.85 || f.mass < 2 || f.share < 0.25 || contains(named, engine.Key(f.card)):
 		return named
 	case len(named) == 0 && second.score() > 0.97*f.score():
@@ -39,7 +45,7 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	if !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick") {
 		return Meaning{}, false
 	}
-	if !r.measureForm() || len(r.l.quantities()) > 0 && !r.aboutRow() {
+	if r.howToForm() || !r.measureForm() || r.numbersGiven() && !r.aboutRow() || r.l.has("mean") {
 		return Meaning{}, false
 	}
 	f, _ := r.x.result.best(r.l)
@@ -47,7 +53,27 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	if f.cover < 0.95 || f.mass < 2.5 || f.share < 0.3 || h.cover >= 0.95 && h.mass > f.mass && r.l.has("how") && !r.counts() {
 		return Meaning{}, false
 	}
-	return r.number()
+	if named := r.results(); len(named) > 1 && (f.share < 0.7 || r.l.has("and")) {
+		return r.number()
+	}
+	keys := []engine.Key{engine.Key(f.card)}
+	if r.aboutRow() {
+		keys = []engine.Key{engine.Tension}
+	}
+	m := Meaning{Kind: Number, Keys: r.bothEnds(keys)}
+	r.part(&m)
+	return m, true
+}
+
+// numbersGiven: the line holds a number that is more than a word of a name
+// ("needles with two stitches").
+func (r *reading) numbersGiven() bool {
+	for _, i := range r.l.quantities() {
+		if q := r.l.tokens[i].q; !q.Words || !q.Value.IsInt() || engine.Int(2).Less(q.Value) {
+			return true
+		}
+	}
+	return false
 }
 
 // measureForm: the question asks which, where, or how much of something.
@@ -74,7 +100,12 @@ func (r *reading) mayI() bool {
 		return false
 	}
 	switch r.l.tokens[r.l.begin].text {
-	case "can", "could", "may", "should", "shall", "must", "might":
+	case "is", "are":
+		return r.ctx.Open != "" && r.ctx.Open != "keep"
+	case "can", "could", "may", "should", "shall", "must", "might", "do":
+		if r.aboutNeedle() != "" {
+			return false
+		}
 		switch r.l.tokens[r.l.begin+1].text {
 		case "i", "we", "you":
 			return true
@@ -87,12 +118,20 @@ func (r *reading) mayI() bool {
 // for a way.
 func (r *reading) counts() bool {
 	for i := r.l.begin; i+1 < r.l.end; i++ {
-		if r.l.tokens[i].text == "how" && r.l.tokens[i+1].q == nil {
-			switch r.l.tokens[i+1].text {
-			case "many", "much", "long", "wide", "deep", "high", "tall", "far", "big", "large", "tight", "round", "narrow", "heavy", "loose":
-				return true
-			}
+		if r.countsAt(i) {
+			return true
 		}
+	}
+	return false
+}
+
+func (r *reading) countsAt(i int) bool {
+	if r.l.tokens[i].text != "how" || i+1 >= len(r.l.tokens) || r.l.tokens[i+1].q != nil {
+		return false
+	}
+	switch r.l.tokens[i+1].text {
+	case "many", "much", "long", "wide", "deep", "high", "tall", "far", "big", "large", "tight", "round", "narrow", "heavy", "loose":
+		return true
 	}
 	return false
 }
@@ -115,7 +154,7 @@ func (r *reading) number() (Meaning, bool) {
 	case contains(keys, engine.BandYarn) && r.l.has("everything", "altogether", "together"):
 		keys = []engine.Key{engine.AllYarn}
 	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
-		if r.l.has("and") && r.l.has("layer", "each") {
+		if (r.l.has("and") || strings.Contains(r.l.text, "+")) && r.l.has("layer", "each") {
 			keys = []engine.Key{engine.LayerRows, engine.TotalRows}
 			break
 		}
@@ -127,7 +166,7 @@ func (r *reading) number() (Meaning, bool) {
 			return Meaning{}, false
 		}
 	}
-	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.mayI() && !r.counts() {
+	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" && !r.aboutRow() || r.l.has("mean") || r.mayI() && !r.counts() {
 		return Meaning{}, false
 	}
 	if r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
@@ -205,7 +244,7 @@ func (r *reading) contentLeft() int {
 func askWord(w string) bool {
 	switch w {
 	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
-		"which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
+		"going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
 		return true
 	}
 	return false
@@ -245,7 +284,7 @@ func (r *reading) troubleLikely() bool {
 // outcome: "how high will it really be" asks for what comes out, not for what
 // was wished.
 func (r *reading) outcome(keys []engine.Key) []engine.Key {
-	if !r.l.has("will", "really", "actual", "actually", "come", "end", "get", "would") {
+	if !r.l.has("will", "going", "go", "really", "actual", "actually", "come", "end", "get", "would") {
 		return keys
 	}
 	out := append([]engine.Key(nil), keys...)
@@ -318,6 +357,7 @@ func (r *reading) part(m *Meaning) {
 	}
 	for i, t := range r.l.tokens {
 		switch {
+		case t.q != nil && t.q.Range: // "rows seven to ten": the whole list
 		case t.q != nil && !t.q.Rib:
 			m.Figure, m.HasFig = t.q.Value, true
 			m.Part = "row"

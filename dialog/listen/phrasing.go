@@ -65,6 +65,9 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
 				return 0, false
 			}
+			if k == engine.YokeStitches && b.ctx.Open == "gauge" && !b.l.has("yoke", "yok", "wast", "waste", "wait", "live", "hold") {
+				return 0, false
+			}
 			if q.Unit == "" && (k == engine.YarnLeft && !b.l.has("yarn", "wool", "gram", "left") || k == engine.NeedlePitch && !b.l.has("pitch", "spac", "apart")) {
 				return 0, false
 			}

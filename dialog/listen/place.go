@@ -12,6 +12,9 @@ func (r *reading) place() (Meaning, bool) {
 	if n, lone := r.loneRows(); lone && r.ctx.Making {
 		return Meaning{Kind: Step, Move: Move{What: "done", Count: n, Row: n}, FigUnit: quantity.Row}, true
 	}
+	if ok && c.topic == "where" && len(r.b.sets) > 0 && r.cue(WhatIf) {
+		return Meaning{}, false
+	}
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
@@ -69,7 +72,8 @@ func (r *reading) passes() (Meaning, bool) {
 
 // fits: does the band go on the bed in one piece.
 func (r *reading) fits() (Meaning, bool) {
-	if !r.cue("fits") || r.l.has("head", "sewing", "sew", "while", "ran", "stretch") || !r.asks() && !r.l.question {
+	enough := r.cues["fits"].topic == "enough" && r.l.has("enough")
+	if !r.cue("fits") || r.extreme() != "" || r.l.has("head", "sewing", "sew", "while", "ran", "stretch") || !r.asks() && !enough {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}, Sets: r.b.sets}
@@ -113,6 +117,9 @@ func (r *reading) step() (Meaning, bool) {
 	c, ok := r.cues[Step]
 	if ok && c.topic == "latched" && r.l.words() > 1 && !r.l.has("latch", "hang", "sew") && r.troubleLikely() {
 		return Meaning{}, false // "stitch down at L12"
+	}
+	if ok && c.topic == "latched" && r.wentWrong() && !r.l.has("latch", "hang", "sew") {
+		return Meaning{}, false
 	}
 	if ok && c.topic == "done" && r.wentWrong() {
 		return Meaning{}, false

@@ -80,10 +80,63 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range []func() (Meaning, bool){
-		r.amount, r.chat, r.vague, r.safety, r.theDefault, r.machineFit, r.askedChoice, r.beyond, r.keepOrDrop, r.openChoice, r.openAnswer, r.undo, r.notebook, r.noNumber, r.revise, r.around,
-		r.yarnCount, r.fronts, r.atMachine, r.calibrate, r.measure, r.shake, r.compare,
-		r.refused, r.meaningOf, r.asked, r.plainNumber, r.sureSentence, r.troubleFirst, r.why, r.place, r.smallestNeck, r.passes, r.passesWearer, r.whatIf, r.show, r.fits, r.backwards, r.number, r.helpFirst, r.howTo, r.step,
-		r.trouble, r.guarded, r.atPast, r.countSaid, r.values, r.help, r.likelySentence, r.greeting, r.outside,
+		r.amount,
+		r.chat,
+		r.vague,
+		r.safety,
+		r.theDefault,
+		r.machineFit,
+		r.askedChoice,
+		r.beyond,
+		r.keepOrDrop,
+		r.openChoice,
+		r.openAnswer,
+		r.undo,
+		r.notebook,
+		r.noNumber,
+		r.revise,
+		r.around,
+		r.yarnCount,
+		r.fronts,
+		r.atMachine,
+		r.calibrate,
+		r.units,
+		r.sureSentence,
+		r.order,
+		r.measure,
+		r.shake,
+		r.compare,
+		r.refused,
+		r.meaningOf,
+		r.ribFor,
+		r.countDoubted,
+		r.asked,
+		r.plainNumber,
+		r.troubleFirst,
+		r.why,
+		r.place,
+		r.smallestNeck,
+		r.passes,
+		r.passesWearer,
+		r.whatIf,
+		r.show,
+		r.fits,
+		r.backwards,
+		r.number,
+		r.helpFirst,
+		r.howTo,
+		r.step,
+		r.trouble,
+		r.guarded,
+		r.atPast,
+		r.countSaid,
+		r.values,
+		r.help,
+		r.likelySentence,
+		r.aboutOpen,
+		r.greeting,
+		r.parted,
+		r.outside,
 	} {
 		if m, ok := reader(); ok {
 			return r.settled(m)
@@ -147,6 +200,17 @@ func (r *reading) requests(i int) bool {
 	return false
 }
 
+// hasSense reports whether the line holds a word of that sense, as rules/words.md
+// lists them.
+func (r *reading) hasSense(sense string) bool {
+	for _, t := range r.l.tokens {
+		if t.q == nil && (r.x.senses[sense][t.stem] || r.x.senses[sense][t.text]) {
+			return true
+		}
+	}
+	return false
+}
+
 func (r *reading) cue(k Kind) bool { _, ok := r.cues[k]; return ok }
 
 // asks reports whether the line has the form of a question.
@@ -165,6 +229,9 @@ func (r *reading) askForm() bool {
 	i := r.l.begin
 	for i < len(r.l.tokens) && (r.l.tokens[i].text == "and" || r.l.tokens[i].text == "ok" || r.l.tokens[i].text == "but") {
 		i++
+	}
+	if i+1 < len(r.l.tokens) && preposition(r.l.tokens[i].text) && askWhat(r.l.tokens[i+1].text) {
+		return true // "on which needle", "with how many stitches"
 	}
 	if i >= len(r.l.tokens) {
 		return false
@@ -185,7 +252,40 @@ func (r *reading) askForm() bool {
 	case "is", "are", "can", "could", "would", "should", "will", "must", "may":
 		return !r.subjectless(i)
 	}
-	return strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") || strings.HasPrefix(r.l.text, "show me")
+	return r.asksWithin() || strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") && len(r.l.quantities()) == 0 || strings.HasPrefix(r.l.text, "show me")
+}
+
+func preposition(w string) bool {
+	switch w {
+	case "on", "at", "from", "to", "by", "with", "in", "for", "over", "until", "after", "before":
+		return true
+	}
+	return false
+}
+
+func askWhat(w string) bool { return w == "which" || w == "what" || w == "how" || w == "where" }
+
+// asksWithin: the word of a question stands further on ("15 rows is how many
+// cm", "5 buttons where do they go").
+func (r *reading) asksWithin() bool {
+	switch r.l.tokens[r.l.begin].text {
+	case "i", "we", "my", "that", "not", "do", "it":
+		return false
+	}
+	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
+		switch t := r.l.tokens[i]; t.text {
+		case "where":
+			switch r.l.tokens[i+1].text {
+			case "do", "does", "is", "are", "should", "on", "to", "must":
+				return true
+			}
+		case "how":
+			if r.countsAt(i) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // subjectless: "should be 43 cm", "is about 42" answer in short; they have the
@@ -197,9 +297,21 @@ func (r *reading) subjectless(i int) bool {
 	next := r.l.tokens[i+1]
 	switch r.l.tokens[i].text {
 	case "is", "are":
+		if next.q == nil && !r.l.question {
+			return !subject(next.text) // "is jacket with buttons"
+		}
 		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct")
 	}
 	return next.text == "be"
+}
+
+// subject: the word can begin what a question is about.
+func subject(w string) bool {
+	switch w {
+	case "it", "that", "this", "there", "the", "my", "a", "an", "your", "her", "his", "their", "our", "these", "those", "one", "she", "he", "they", "we", "i", "you", "any", "all", "both", "not", "anything", "something":
+		return true
+	}
+	return false
 }
 
 func (r *reading) namesResult() bool {

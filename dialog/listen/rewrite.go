@@ -60,8 +60,11 @@ func (x *Lexicon) rewrite(l *Line) {
 				continue
 			}
 			l.put(i, to, w.to)
-			if w.order {
+			switch {
+			case w.order:
 				l.question = false
+			case w.start && len(w.to) == 0: // "could you tell me" asks, whatever follows
+				l.question = true
 			}
 			done++
 			i += len(w.to) - 1

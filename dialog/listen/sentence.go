@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"foldrow/engine"
 	"foldrow/rules"
 )
 
@@ -24,6 +25,9 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	}
 	c := r.x.sayings[f.card]
 	kind, topic := Kind(c.Fields["kind"]), c.Fields["topic"]
+	if (kind == Keep || kind == Drop) && r.asks() {
+		return Meaning{}, false
+	}
 	if kind == Undo && (f.cover < 0.9 || f.share < 0.7) || kind == Notebook && topic == "open" && !sure {
 		return Meaning{}, false
 	}
@@ -31,10 +35,18 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	switch kind {
 	case Step:
 		m = r.stepMeaning(cueHit{topic: topic})
+	case Number:
+		m.Keys = []engine.Key{engine.Key(c.Fields["key"])}
 	case Undo:
 		m = Meaning{Kind: Undo, Count: 1}
+		if qs := r.l.quantities(); len(qs) == 1 && r.l.tokens[qs[0]].q.Unit == "" && within(r.l.tokens[qs[0]].q.Value, [2]engine.Num{engine.Int(1), engine.Int(50)}) {
+			m.Count = r.l.tokens[qs[0]].q.Value.Floor()
+		}
 	case Measure:
-		m.Keys = r.inputs()
+		if topic == "usual" && !r.asks() && r.l.has("not") {
+			return Meaning{}, false // "not too high" wishes for something
+		}
+		return r.measureMeaning(topic, r.inputs()), true
 	}
 	return m, true
 }
@@ -76,6 +88,7 @@ func (x *Lexicon) addSentences(cards []rules.Card) {
 		}
 		return whole
 	})
+	x.says.plain = true
 }
 
 // mostForms bounds what one sentence may stand for.

@@ -10,7 +10,7 @@ import (
 // measured; the words of an error beside it only give the reason.
 func (r *reading) outright() bool {
 	for _, s := range r.b.sets {
-		if s.Times || s.Near > 0 && !s.Relative && (s.Key == engine.Neck || s.Key == engine.Depth) && !r.asks() && !r.l.has("if", "measur") {
+		if s.Times || s.Near > 0 && !s.Relative && (s.Key == engine.Neck || s.Key == engine.Depth) && within(s.Value, r.x.spans[s.Key].Usual) && !r.asks() && !r.l.has("if") {
 			return true
 		}
 	}

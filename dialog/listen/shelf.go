@@ -17,6 +17,8 @@ import (
 // should not wait for it.
 type shelf struct {
 	cards   func() []rules.Card
+	plain   bool              // no word is slight: sentences of nothing else are told apart too
+	same    map[string]string // stems that mean another here ("thread" is yarn)
 	once    sync.Once
 	phrases []phrase
 	byStem  map[string][]int // stem -> phrases holding it
@@ -40,7 +42,17 @@ type found struct {
 	share       float64
 }
 
-func newShelf(cards func() []rules.Card) *shelf { return &shelf{cards: cards} }
+func newShelf(cards func() []rules.Card) *shelf {
+	return &shelf{cards: cards, same: map[string]string{}}
+}
+
+// as is the stem that st stands for.
+func (s *shelf) as(st string) string {
+	if to, ok := s.same[st]; ok {
+		return to
+	}
+	return st
+}
 
 // ready fills the shelf, once.
 func (s *shelf) ready() *shelf {
@@ -59,6 +71,7 @@ func (s *shelf) fill() {
 		for _, text := range append(c.List("words"), c.Fields["title"]) {
 			p := phrase{card: c.ID}
 			for _, st := range stems.of(text) {
+				st = s.as(st)
 				if slices.Contains(p.stems, st) {
 					continue
 				}
@@ -83,7 +96,7 @@ func (s *shelf) fill() {
 func (s *shelf) weigh(inCards map[string]int, cards int) {
 	for st, n := range inCards {
 		w := math.Log(1 + float64(cards)/float64(n))
-		if slight(st) {
+		if slight(st) && !s.plain {
 			w = 0.15
 		}
 		s.weight[st] = w
@@ -127,22 +140,36 @@ func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, secon
 	got := map[int]float64{}
 	seen := map[string]bool{}
 	said := 0.0
-	for _, t := range tokens {
-		st := t.stem
-		if t.q != nil {
-			st = t.text
-		}
+	hear := func(st string, foreign float64) {
+		st = s.as(st)
 		if st == "" || seen[st] {
-			continue
+			return
 		}
 		seen[st] = true
-		if w, ok := s.weight[st]; ok {
-			said += w
-		} else if t.q == nil && !slight(st) && !askWord(t.text) {
-			said += foreignWeight
+		w, ok := s.weight[st]
+		if !ok {
+			w = foreign
 		}
+		said += w
 		for _, p := range s.byStem[st] {
-			got[p] += s.weight[st]
+			got[p] += w
+		}
+	}
+	for _, t := range tokens {
+		switch {
+		case t.q != nil && t.q.Words: // "two stitches" may be words of a phrase
+			for _, w := range strings.Fields(t.text) {
+				hear(stem(w), 0)
+			}
+		case t.q != nil:
+			hear(t.text, 0)
+			hear(unitStem(t.q.Unit), 0)
+		case (slight(t.stem) || askWord(t.text)) && s.plain:
+			hear(t.stem, foreignWeight/3)
+		case slight(t.stem) || askWord(t.text):
+			hear(t.stem, 0)
+		default:
+			hear(t.stem, foreignWeight)
 		}
 	}
 	byCard := map[string]found{}

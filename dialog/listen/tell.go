@@ -10,6 +10,9 @@ func (r *reading) values() (Meaning, bool) {
 	if r.asks() && r.l.has("mean") {
 		return Meaning{Kind: HowTo, Card: "abbreviations"}, true
 	}
+	if m, ok := r.howTo(); ok && r.asks() && r.onlyTexts() {
+		return m, true // "am I allowed to steam it"
+	}
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
 		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
 	}
@@ -25,6 +28,16 @@ func (r *reading) values() (Meaning, bool) {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true
+}
+
+// onlyTexts: all that is set are words, which a question may only speak of.
+func (r *reading) onlyTexts() bool {
+	for _, s := range r.b.sets {
+		if s.Text == "" {
+			return false
+		}
+	}
+	return true
 }
 
 // judges: the word begins a question whether a value will do.
@@ -148,6 +161,15 @@ func (r *reading) show() (Meaning, bool) {
 		m.Name = "cm"
 	}
 	return m, true
+}
+
+// units: "can we do this in inches" wishes for another unit and nothing else.
+func (r *reading) units() (Meaning, bool) {
+	if c, ok := r.cues[Show]; !ok || c.topic != "plan" || len(r.l.quantities()) > 0 || len(r.results())+len(r.inputs()) > 0 {
+		return Meaning{}, false
+	}
+	m, ok := r.show()
+	return m, ok && m.Name != ""
 }
 
 // calibrate: measured values that set an effect.

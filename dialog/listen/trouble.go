@@ -14,11 +14,17 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.b.sure() || r.b.has(engine.YarnLength) || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
-	if r.askForm() && !r.cue(Why) && !r.complains() {
+	if r.askForm() && !r.cue(Why) && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
+		return Meaning{}, false
+	}
+	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
+	if r.cue(Why) && f.share < 0.45 || r.shortAsk() && r.contentLeft() == 0 && !r.l.has("be", "out", "off", "short") {
+		return Meaning{}, false // "columns to latch, loops" names numbers only
+	}
 	if r.l.has("how") && h.score() > f.score() || r.asks() && !r.cue(Why) && h.score() > 0.8*f.score() && f.cover < 0.97 || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
 		return Meaning{}, false
 	}
@@ -30,11 +36,14 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
-	if r.b.sure() || r.b.has(engine.YarnLength) {
+	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
 	if len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
+		return Meaning{}, false
+	}
+	if r.askForm() && !r.cue(Why) && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
 	floor := 0.62
@@ -46,6 +55,9 @@ func (r *reading) trouble() (Meaning, bool) {
 	}
 	if r.mishap() {
 		floor = 0.4
+	}
+	if f.share < 0.5 && f.cover < 0.95 && !r.wentWrong() || r.shortAsk() && r.contentLeft() == 0 && !r.l.has("be", "out", "off", "short") {
+		return Meaning{}, false
 	}
 	if f.cover >= floor && f.mass >= 2.2 && (!r.cue(Outside) || f.cover > 0.8) {
 		return r.troubleMeaning(), true
@@ -62,12 +74,12 @@ func (r *reading) mishap() bool {
 // complains: a question with words that only a mishap has; any other question
 // asks for something, even where a trouble shares its words.
 func (r *reading) complains() bool {
-	return r.wentWrong() || r.l.has("not", "help", "bad", "fix", "mend", "rescue", "hole", "tight", "loose", "lean", "gap", "stop", "happen")
+	return r.wentWrong() || r.hasSense("complaint")
 }
 
 // wentWrong: the line holds a word of things gone wrong.
 func (r *reading) wentWrong() bool {
-	return r.l.has("wrong", "too", "drop", "lose", "miss", "forget", "extra", "broke", "break", "jam", "slip", "skip", "ladder", "split", "uneven", "stuck", "mistake", "wrongly", "accidentally")
+	return r.hasSense("wrong")
 }
 
 func (r *reading) troubleMeaning() Meaning {
@@ -82,6 +94,11 @@ func (r *reading) troubleMeaning() Meaning {
 	return m
 }
 
+// wayForm: the words of a question for a way, a meaning or a leave.
+func (r *reading) wayForm() bool {
+	return r.l.has("how", "what", "explain", "mean", "safe", "should", "must", "allow", "show", "remind", "teach", "tell", "need", "when", "help", "can", "may", "why", "where")
+}
+
 // howTo: a question about a technique.
 func (r *reading) howTo() (Meaning, bool) {
 	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
@@ -89,8 +106,11 @@ func (r *reading) howTo() (Meaning, bool) {
 	}
 	f, _ := r.x.howto.best(r.l)
 	t, _ := r.x.trouble.best(r.l)
-	if f.mass < 1.5 || !r.asks() && r.l.has("to") && r.l.has("up", "far") && r.l.has("latch", "hang", "sew") {
+	if f.share < 0.5 && f.cover < 0.9 && !(r.howToForm() && f.share >= 0.4) || f.share < 0.6 && !r.wayForm() || f.mass < 1.5 || !r.asks() && r.l.has("to") && r.l.has("up", "far") && r.l.has("latch", "hang", "sew") {
 		return Meaning{}, false // "latched up to" tells a place, if one that cannot be read
+	}
+	if open := r.ctx.Open; open != "" && open != "keep" && !r.howToForm() && !r.l.has("explain", "mean") && (f.cover < 0.95 || f.share < 0.6) {
+		return Meaning{}, false // the question that stands is likelier meant
 	}
 	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
 	switch {

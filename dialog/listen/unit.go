@@ -134,6 +134,9 @@ func (b *binder) depthBeside(open engine.Key, i int) bool {
 // openTakes gives the quantity to the open question.
 func (b *binder) openTakes(i int) bool {
 	q := b.l.tokens[i].q
+	if q.Words && q.Unit == "" && q.Value.Equal(engine.Int(1)) && b.asked && b.l.words() > 2 {
+		return false // "do I need one?"
+	}
 	switch b.ctx.Open {
 	case "gauge":
 		switch {
@@ -231,6 +234,9 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	switch k {
 	case engine.StartClicks, engine.FoldRow, engine.HemEvery, engine.EdgeStretch, engine.RibStretch, engine.RibDraw, engine.NumberEffect, engine.ClickEffect, engine.MainTension, engine.Ease:
 		return 0, false
+	}
+	if k == engine.StitchGauge || k == engine.RowGauge {
+		return 0, false // nobody wishes for so many stitches more in 10 cm: it is an error
 	}
 	if lead := strings.TrimRight(b.l.text[:toks[i].start], " "); len(lead) > 1 && strings.HasSuffix(lead, "+") && !b.plusJoins(i) {
 		return 1, false

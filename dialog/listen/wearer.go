@@ -13,7 +13,7 @@ func (b *binder) wearer() {
 	w := &whom{b: b}
 	w.scan()
 	switch {
-	case !w.found() || !b.tellsWearer(w):
+	case !w.found() || !b.tellsWearer(w) || w.passing():
 		return
 	case (w.problem != "" || !w.parses()) && (b.garmentNamed() || b.asked):
 		return // "a pullover for my nephew": who it is for can wait
@@ -42,6 +42,26 @@ func (b *binder) wearer() {
 	}
 	w.use()
 	b.sets, b.at = append(b.sets, Set{Key: engine.KeyWearer, Text: text, Near: 1}), append(b.at, w.at)
+}
+
+// passing: a person of no said age or size, beside something that is said
+// outright ("a jacket for my mother", "2 cm, it's for a baby"): it tells why,
+// and sets nothing.
+func (w *whom) passing() bool {
+	if w.aged || w.size.Sign() > 0 || w.letter != "" || w.sizeWord {
+		return false
+	}
+	for i, t := range w.b.l.tokens {
+		if t.q != nil && !w.used[i] {
+			return true
+		}
+	}
+	for _, m := range w.b.l.mentions {
+		if m.garment != "" || m.rib.IsSet() {
+			return true
+		}
+	}
+	return false
 }
 
 func (b *binder) garmentNamed() bool {

@@ -39,6 +39,9 @@ func (s *scanner) collect() {
 func (s *scanner) item(i int) (item, int, bool) {
 	start, hedged := s.hedge(i)
 	j, sign := s.sign(start)
+	if it, next, ok := s.bareInch(i, hedged); ok {
+		return it, next, true
+	}
 	n, k, ok := s.number(j)
 	if !ok {
 		n, k, ok = s.article(j)
@@ -70,6 +73,24 @@ func (s *scanner) item(i int) (item, int, bool) {
 	it.High = it.Value
 	s.unitBefore(&it)
 	return it, it.to, true
+}
+
+// bareInch reads "inch and a half", where the one is left unsaid.
+func (s *scanner) bareInch(i int, hedged bool) (item, int, bool) {
+	if hedged || !s.at(i).isWord("inch") || s.at(i-1).kind == digits || s.at(i-1).kind == vulgar {
+		return item{}, i, false
+	}
+	if len(s.items) > 0 && s.items[len(s.items)-1].to > i-1 {
+		return item{}, i, false // the unit of the number before it
+	}
+	f, next, ok := s.andFraction(i + 1)
+	if !ok {
+		return item{}, i, false
+	}
+	it := item{from: i, lead: i, to: next}
+	it.Words, it.Unit, it.Value = true, Inch, engine.Int(1).Add(f)
+	it.High = it.Value
+	return it, next, true
 }
 
 // article reads "an inch", "a metre" and "first row"; "a stitch" and "a row"
