@@ -163,7 +163,6 @@ func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, secon
 			}
 		case t.q != nil:
 			hear(t.text, 0)
-			hear(unitStem(t.q.Unit), 0)
 		case (slight(t.stem) || askWord(t.text)) && s.plain:
 			hear(t.stem, foreignWeight/3)
 		case slight(t.stem) || askWord(t.text):
