@@ -17,7 +17,7 @@ import (
 )
 
 // tables are the tables of lines.
-var tables = []string{"../testdata/lines.txt", "../testdata/lines-second.txt", "../testdata/lines-third.txt"}
+var tables = []string{"../testdata/lines.txt", "../testdata/lines-second.txt", "../testdata/lines-third.txt", "../testdata/lines-voices.txt"}
 
 // row is one line of a table of what a knitter might type and what it must
 // mean; testdata/README.md tells the format.
@@ -232,4 +232,12 @@ func TestThirdLines(t *testing.T) {
 	right, all, silent := score(t, "../testdata/lines-third.txt")
 	require.GreaterOrEqual(t, float64(right), 0.94*float64(all))
 	require.Zero(t, silent)
+}
+
+// TestVoices holds the table of six people with voices of their own: its head
+// tells how it was first scored.
+func TestVoices(t *testing.T) {
+	right, all, silent := score(t, "../testdata/lines-voices.txt")
+	require.GreaterOrEqual(t, float64(right), 0.87*float64(all))
+	require.LessOrEqual(t, silent, 3)
 }

@@ -39,6 +39,8 @@ func (c *turn) problemText(p listen.Problem) string {
 	case "range":
 		unit := unitWord(p)
 		return fmt.Sprintf("I read %s to %s%s. Which of the two is it, %s or %s?", low, high, unit, low, high)
+	case "half":
+		return fmt.Sprintf("I read %s and then the line breaks off. Say the %s whole. %s", low, label, c.tryThis())
 	case "two-values":
 		return fmt.Sprintf("I read two values for the %s. Say the one you mean.", label)
 	case "span":

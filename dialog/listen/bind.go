@@ -41,10 +41,26 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.byUnit()
 	b.others()
 	b.fronts()
+	b.onBody()
 	b.order()
 	b.unsay()
 	b.twice()
 	return b
+}
+
+// onBody: a neck "measured on the body" is the body's own.
+func (b *binder) onBody() {
+	for i := 2; i < len(b.l.tokens); i++ {
+		t := b.l.tokens
+		if t[i].text != "body" && t[i].text != "skin" || t[i-2].text != "on" && t[i-1].text != "on" || b.has(engine.NeckBody) {
+			continue
+		}
+		for n := range b.sets {
+			if b.sets[n].Key == engine.Neck && !b.sets[n].Relative {
+				b.sets[n].Key = engine.NeckBody
+			}
+		}
+	}
 }
 
 // free lists quantity tokens still to be bound.

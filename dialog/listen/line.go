@@ -52,7 +52,14 @@ func (x *Lexicon) spellOut(text string) string {
 		for end < len(text) && isWordByte(text[end]) {
 			end++
 		}
-		if to, ok := x.shorts[strings.ToLower(text[i:end])]; ok && end-i <= longestShort {
+		if end < len(text) && text[end] == '\'' && (end+1 == len(text) || text[end+1] == ' ') {
+			end++ // "an'", "t'"
+		}
+		to, ok := x.shorts[strings.ToLower(text[i:end])]
+		if text[i:end] == "n" && i > 0 && end < len(text) {
+			to, ok = "and", true // "28 sts n 40 rows", but not "n" alone
+		}
+		if ok && end-i <= longestShort {
 			b.WriteString(text[done:i] + to)
 			done = end
 		}
@@ -65,7 +72,7 @@ func (x *Lexicon) spellOut(text string) string {
 }
 
 // longestShort is the length of the longest abbreviation.
-const longestShort = 6
+const longestShort = 12
 
 func isWordByte(c byte) bool {
 	return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == '@' || c == '&' || c >= 0x80

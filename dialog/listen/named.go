@@ -15,7 +15,7 @@ func (b *binder) named() {
 	var all []pairing
 	for _, i := range free {
 		for mi, m := range b.l.mentions {
-			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && measureOf(b.x.spans[m.key].Dimension) {
+			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && (measureOf(b.x.spans[m.key].Dimension) || m.from > i+2 || m.to < i) {
 				continue // "the head of one baby"
 			}
 			if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||

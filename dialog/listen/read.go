@@ -12,6 +12,7 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	if cut {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "long", Count: len(text)}}
 	}
+	clean = ribSigns(clean, ctx.Open == "rib")
 	if apart := x.unglue(clean); apart != clean {
 		if m := x.readLine(apart, ctx); m.Kind != Unclear && m.Kind != Outside && m.Kind != Notebook {
 			return m
@@ -245,6 +246,9 @@ func (r *reading) askForm() bool {
 	}
 	if r.requests(i) {
 		return false
+	}
+	if i+1 < len(r.l.tokens) && r.l.tokens[i+1].text == "where" {
+		return true // "buttonholes where on 130 sts"
 	}
 	switch r.l.tokens[i].text {
 	case "what", "which", "how", "where", "when", "why", "who", "am", "whose", "goes":

@@ -18,6 +18,8 @@ func (b *binder) swatchTold() {
 	for _, i := range b.free() {
 		q := b.l.tokens[i].q
 		switch k := countKey(q.Unit); {
+		case q.Words && q.Unit == quantity.None && q.Value.Equal(engine.Int(1)):
+			continue // "as one should"
 		case q.Problem != "" || q.Range || q.Rib || q.Ordinal || q.After:
 			return // told in another way
 		case k != "":

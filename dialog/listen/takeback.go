@@ -14,7 +14,9 @@ func (b *binder) notOurs() {
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
 			case "of":
 				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("finger", "hand", "thumb", "span", "palm")
-			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "stag", "piec", "mont", "mile", "kg", "o'clock", "point", "mil":
+			case "point":
+				b.dropped[i] = b.ctx.Open != "gauge" // of French, a stitch
+			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "stag", "piec", "mont", "mile", "kg", "o'clock", "mil":
 				b.dropped[i] = true
 			}
 		}
@@ -42,6 +44,10 @@ func (b *binder) takeBack() {
 			b.dropped[i] = true
 			continue
 		}
+		if n == 0 && len(qs) == 2 && b.butBetween(i, qs[1]) && b.l.has("first", "earlier", "wrote", "thought", "again") && sameSort(b.l.tokens[i].q, b.l.tokens[qs[1]].q) {
+			b.dropped[i] = true // "I first wrote down 38, but it is 42"
+			continue
+		}
 		if n == 0 && len(qs) > 1 && i > 0 && b.l.has("swap", "exchang", "replac") && b.l.has("for", "with") {
 			b.dropped[i] = true
 			continue
@@ -63,6 +69,15 @@ func (b *binder) takeBack() {
 			}
 		}
 	}
+}
+
+func (b *binder) butBetween(i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		if b.l.tokens[k].text == "but" {
+			return true
+		}
+	}
+	return false
 }
 
 // saidBefore: "I said 16 but it is 17".
@@ -93,7 +108,7 @@ func (b *binder) correctionBetween(i, j int) bool {
 				continue // "and no grading with 42"
 			}
 			return true
-		case "mean", "meant":
+		case "mean", "meant", "wanted", "excuse", "pardon":
 			return true
 		case "rather":
 			if k+1 < len(b.l.tokens) && b.l.tokens[k+1].text != "than" {

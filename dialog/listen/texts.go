@@ -8,6 +8,9 @@ func (b *binder) texts() {
 		if m.text == "" || m.beside && !b.namesPartOf(m.key) && !b.saysOther(m) || b.dropped[m.from] {
 			continue
 		}
+		if m.from > 1 && b.l.tokens[m.from-1].text == "of" && b.l.tokens[m.from-2].q != nil {
+			continue // "30 grams of wool" is yarn of any kind
+		}
 		if ours(m.key) && b.questionOnly() {
 			continue
 		}

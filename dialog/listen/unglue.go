@@ -1,10 +1,13 @@
 package listen
 
 import (
+	"regexp"
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
 )
+
+var ribSaid = regexp.MustCompile(`(?:^|[ =])([1-5]|one|two|three|four|five)( and | an' |/| / |:| : |&| & | by )([1-5]|one|two|three|four|five)(?:$|[ ,.!])`)
 
 // unglue sets the blanks that a thumb left out: "neck42cm rib2x2" is "neck
 // 42cm rib 2x2", "40vm" is "40cm". Only a word that rules/ knows is parted
@@ -45,6 +48,34 @@ func (x *Lexicon) unglue(text string) string {
 		return text
 	}
 	return b.String() + text[done:]
+}
+
+// ribSigns writes a rib that is said with other signs as one: "two and two"
+// or "2/1" where the rib is asked for, "ribs 2/1" anywhere.
+func ribSigns(text string, open bool) string {
+	low := strings.ToLower(text)
+	at := ribSaid.FindStringSubmatchIndex(low)
+	if at == nil {
+		return text
+	}
+	lead := strings.TrimSpace(low[:at[2]])
+	named := false
+	for _, w := range []string{"rib", "ribs", "ribbing", "k:p =", "rib is", "rib of", "ribs of"} {
+		named = named || strings.HasSuffix(lead, w)
+	}
+	if !named && !(open && len(strings.Fields(lead)) <= 3) {
+		return text
+	}
+	return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[6]:at[7]]) + text[at[7]:]
+}
+
+func figureOf(w string) string {
+	for n, name := range []string{"one", "two", "three", "four", "five"} {
+		if w == name {
+			return string(rune('1' + n))
+		}
+	}
+	return w
 }
 
 // letterRun is the next run of letters in text from i on.

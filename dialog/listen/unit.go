@@ -151,6 +151,11 @@ func (b *binder) openTakes(i int) bool {
 		}
 	case "neck", "depth":
 		k := engine.Key(b.ctx.Open)
+		if i+2 == len(b.l.tokens) && b.l.tokens[i+1].text == "to" && b.problem.Code == "" {
+			b.problem = Problem{Code: "half", Key: k, Low: q.Value} // "forty to": two, or a range broken off
+			b.used[i] = true
+			return true
+		}
 		if k == engine.Depth && q.Unit == "" && i+1 < len(b.l.tokens) && oneOf(b.l.tokens[i+1].text, []string{"r", "rs", "rws"}) {
 			rows := *q // "12 r"
 			rows.Unit = quantity.Row
@@ -271,18 +276,29 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 			break
 		}
 		if s := comparativeVerb(toks[j].stem); s != 0 {
-			if (toks[j].text == "up" || toks[j].text == "down") && j == i-1 && k != engine.StitchGauge && k != engine.RowGauge {
+			if (toks[j].text == "up" || toks[j].text == "down") && j == i-1 && b.moves(j) && k != engine.StitchGauge && k != engine.RowGauge {
 				return s, false // "go up an inch"
 			}
 			if i > 0 && toks[i-1].text == "by" || toks[j].stem == "add" || toks[j].stem == "subtract" || toks[j].text == "off" || toks[j].text == "extra" || toks[j].text == "another" {
 				return s, false
 			}
 		}
-		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && toks[i-1].text == "by" {
+		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && (toks[i-1].text == "by" || toks[i-1].text == "of" && j == i-2) {
 			return s, false
 		}
 	}
 	return 0, false
+}
+
+// moves: "go up an inch", "neck down 2 cm", but not "wrote down 38".
+func (b *binder) moves(at int) bool {
+	for j := at - 1; j >= max(b.l.begin, at-3); j-- {
+		switch b.l.tokens[j].stem {
+		case "go", "went", "gone", "bump", "take", "tak", "bring", "mov", "move", "push", "nudg", "nudge", "shift", "step", "neck", "depth", "band", "neckband", "increas", "come", "turn":
+			return true
+		}
+	}
+	return false
 }
 
 // plusJoins: the plus before the quantity at i joins two things said, as in

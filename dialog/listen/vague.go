@@ -61,7 +61,7 @@ func (r *reading) amount() (Meaning, bool) {
 }
 
 // mostThanks is how many words of thanks are taken for no more than that.
-const mostThanks = 10
+const mostThanks = 14
 
 // chat: a greeting, thanks or a nod, and nothing else.
 func (r *reading) chat() (Meaning, bool) {
