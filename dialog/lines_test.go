@@ -135,7 +135,7 @@ func pairs(s string) map[string]string {
 	last := ""
 	for _, f := range strings.Fields(s) {
 		k, v, found := strings.Cut(f, "=")
-		if !found && last != "" { // "wearer=5 years"
+		if !found && m[last] != "" { // "wearer=5 years"
 			m[last] += " " + f
 			continue
 		}
