@@ -44,10 +44,67 @@ func TestHelpIsUnderstood(t *testing.T) {
 	at := map[string]string{"question": "open neck", "plan": "plan", "keep": "whatif", "": "plan", "making": "making"}
 	for _, c := range book.Cards("help") {
 		for _, line := range c.List("words") {
-			s := arrive(t, tk, at[c.Fields["when"]])
-			_, r := tk.Turn(s, line)
-			require.NotContains(t, []string{"unclear", "outside"}, r.Kind, "%s: %s", c.ID, line)
+			for _, when := range append(c.List("when"), "") {
+				s := arrive(t, tk, at[when])
+				if _, r := tk.Turn(s, line); when != "" || len(c.List("when")) == 0 {
+					require.NotContains(t, []string{"unclear", "outside"}, r.Kind, "%s, %s: %s", when, c.ID, line)
+				}
+			}
 		}
+	}
+}
+
+// A whole line that is offered for completion at an empty prompt is understood
+// there, in centimetres and in inches.
+func TestCompletionsAreUnderstood(t *testing.T) {
+	tk := talk(t)
+	for _, c := range []string{"open garment", "open gauge", "open neck", "open rib", "open depth", "plan", "whatif", "making", "plan inches"} {
+		for _, unit := range []string{"cm", "in"} {
+			s := arrive(t, tk, c)
+			s.Unit = unit
+			now, words := tk.Completions(s)
+			require.NotEmpty(t, words)
+			require.Less(t, len(now), 40)
+			for _, line := range now {
+				_, r := tk.Turn(s, line)
+				require.NotContains(t, []string{"unclear", "outside"}, r.Kind, "%s: %s", c, line)
+			}
+		}
+	}
+}
+
+// The question speaks the knitter's own unit once she has said one, and Enter
+// takes what it offers.
+func TestQuestionsInHerUnit(t *testing.T) {
+	tk := talk(t)
+	for _, tt := range []struct{ at, unit, want string }{
+		{"open neck", "cm", "For example: 42 cm."}, {"open neck", "in", "For example: 16 1/2 in."},
+		{"open gauge", "in", "For example: 7 stitches and 10 rows to the inch."},
+		{"open depth", "in", "For example: 1 1/4 in. Enter alone takes 1 1/4 in."},
+	} {
+		s := arrive(t, tk, tt.at)
+		s.Unit = tt.unit
+		_, r := tk.Turn(s, "why do you ask?")
+		require.Contains(t, r.Markdown, tt.want)
+		if tt.at == "open depth" {
+			_, r = tk.Turn(s, "")
+			require.Equal(t, 3.175, r.Changes["depth"])
+		}
+	}
+}
+
+// A key's example in inches sets what its other example sets.
+func TestExamplesInInches(t *testing.T) {
+	tk := talk(t)
+	book, err := rules.Load()
+	require.NoError(t, err)
+	for _, k := range book.Keys {
+		if k.Inches == "" {
+			continue
+		}
+		s := arrive(t, tk, exampleContext(string(k.Key)))
+		_, r := tk.Turn(s, k.Inches)
+		require.Contains(t, r.Changes, string(k.Key), "%s: %s", k.Key, k.Inches)
 	}
 }
 

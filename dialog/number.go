@@ -140,7 +140,7 @@ func (c *turn) exampleFor(k engine.Key) string {
 	if (k == engine.Neck || k == engine.Depth) && openOf(k) != c.open(c.s) {
 		return card.Label + " " + c.voice().Figure(k, float64(card.Usual[0].Add(card.Usual[1]).Div(engine.Int(2)).Round()))
 	}
-	return card.Example
+	return c.exampleOf(card)
 }
 
 func hasKey(list []engine.Key, k engine.Key) bool {

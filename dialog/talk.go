@@ -90,27 +90,6 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	return c.run()
 }
 
-// Completions lists the words that make sense at this point.
-func (t *Talk) Completions(s State) []string {
-	words := []string{"undo", "help", "quit", "plan", "why", "what if ", "how do I ", "what is usual"}
-	switch t.open(s) {
-	case "garment":
-		words = append(words, "cardigan", "pullover")
-	case "rib":
-		for _, r := range t.book.Ribs {
-			words = append(words, r.Rib.String())
-		}
-	case "keep":
-		words = append(words, "keep", "drop", "and with ")
-	}
-	if s.Making.On {
-		words = append(words, "next", "back", "where am I", "repeat", "done ")
-	} else if t.open(s) == "" {
-		words = append(words, "start knitting")
-	}
-	return words
-}
-
 // turn is one line being answered.
 type turn struct {
 	*Talk

@@ -192,32 +192,6 @@ func (c *turn) soFar() string {
 	return text
 }
 
-// onHelp names what can be said at this point.
-func (c *turn) onHelp() (State, Reply) {
-	lines := []string{"You can say things as you would to a person. At this point, for instance:", ""}
-	for _, card := range c.book.Cards("help") {
-		if c.helpFits(card) {
-			lines = append(lines, "- "+card.Fields["title"]+": *"+strings.Join(card.List("words"), "*, *")+"*")
-		}
-	}
-	return c.s, c.reply("help", strings.Join(lines, "\n"))
-}
-
-func (c *turn) helpFits(card rules.Card) bool {
-	open := c.open(c.s)
-	switch card.Fields["when"] {
-	case "question":
-		return open != "" && open != "keep"
-	case "plan":
-		return open == ""
-	case "keep":
-		return open == "keep"
-	case "making":
-		return c.s.Making.On
-	}
-	return true
-}
-
 // onOutside says plainly that the line is beyond the craft.
 func (c *turn) onOutside() (State, Reply) {
 	return c.s, c.reply("outside", "That is beyond me: I know neckbands on a knitting machine and nothing else. Ask about the plan, a technique, or something that went wrong; *help* lists examples.")

@@ -7,6 +7,7 @@ import (
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // run answers the line by its kind of meaning.
@@ -130,10 +131,10 @@ func (c *turn) question() string {
 	}
 	card, _ := c.book.Key(questionKey(q))
 	text := "**" + card.Question + "**"
-	if card.Example != "" {
-		text += " For example: " + card.Example + "."
+	if e := c.exampleOf(card); e != "" {
+		text += " For example: " + e + "."
 	}
-	if d, ok := offered(q); ok {
+	if d, ok := c.offered(q); ok {
 		text += fmt.Sprintf(" Enter alone takes %s.", d)
 	}
 	return text
@@ -142,31 +143,45 @@ func (c *turn) question() string {
 // halfGauge asks for the half that is missing.
 func (c *turn) halfGauge() string {
 	st, row := c.s.Said.Has(engine.StitchGauge), c.s.Said.Has(engine.RowGauge)
+	rows, stitches := "40 rows", "28 stitches"
+	if c.s.Unit == "in" {
+		rows, stitches = "10 rows to the inch", "7 stitches to the inch"
+	}
 	switch {
 	case st && !row:
-		return "**And how many rows in 10 cm (or 4 inches)?** For example: 40 rows."
+		return "**And how many rows in 10 cm (or 4 inches)?** For example: " + rows + "."
 	case row && !st:
-		return "**And how many stitches in 10 cm (or 4 inches)?** For example: 28 stitches."
+		return "**And how many stitches in 10 cm (or 4 inches)?** For example: " + stitches + "."
 	}
 	return ""
 }
 
 // offered is the answer that Enter alone takes, for the questions where one
 // answer suits most necks.
-func offered(q string) (string, bool) {
-	switch q {
-	case "rib":
+func (c *turn) offered(q string) (string, bool) {
+	switch {
+	case q == "rib":
 		return "1x1", true
-	case "depth":
+	case q == "depth" && c.s.Unit == "in":
+		return "1 1/4 in", true
+	case q == "depth":
 		return "3 cm", true
 	}
 	return "", false
 }
 
+// exampleOf is a card's example in the knitter's own unit.
+func (c *turn) exampleOf(card rules.KeyCard) string {
+	if c.s.Unit == "in" && card.Inches != "" {
+		return card.Inches
+	}
+	return card.Example
+}
+
 // onNothing: an empty line takes the shown default, or repeats where it is.
 func (c *turn) onNothing() (State, Reply) {
 	q := c.open(c.s)
-	d, ok := offered(q)
+	d, ok := c.offered(q)
 	switch {
 	case ok:
 		c.m = c.lex.Read(d, c.context())

@@ -136,12 +136,15 @@ func (c *turn) example() string {
 		if c.s.Making.On {
 			return "next"
 		}
+		if c.s.Unit == "in" {
+			return "neck 16 1/2 in"
+		}
 		return "neck 42 cm"
 	case "keep":
 		return "and with 2x2"
 	}
 	card, _ := c.book.Key(questionKey(q))
-	return card.Example
+	return c.exampleOf(card)
 }
 
 func (c *turn) tryFor(k engine.Key) string { return fmt.Sprintf("For example: *%s*.", c.exampleFor(k)) }

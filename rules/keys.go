@@ -47,10 +47,10 @@ type KeyCard struct {
 	// Echo is how a value is said back, with {value} for it; EchoNone is for
 	// nothing of it. "" where label and value say it well.
 	Echo, EchoNone string
-	Dimension   Dimension
-	Default     engine.Num
-	HasDefault  bool
-	DefaultText string // of a choice or a list, "" where it has none
+	Dimension      Dimension
+	Default        engine.Num
+	HasDefault     bool
+	DefaultText    string // of a choice or a list, "" where it has none
 	// Part is the work around the band that the input belongs to, "" for the
 	// band itself: its default holds only once something of the part was said.
 	Part    string
@@ -65,6 +65,7 @@ type KeyCard struct {
 	Words           []string
 	Question        string // one line; only the five asked have one
 	Example         string
+	Inches          string // the example for a knitter who thinks in inches, "" where it is the same
 	Measure         string // how it is measured, Markdown
 	UsualText       string // what is usual
 	Why             string // why it is asked
@@ -104,6 +105,7 @@ func readKey(c Card, bad *faults) KeyCard {
 		Key: engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
 		Dimension: Dimension(c.Fields["dimension"]), SpanReason: c.Fields["reason"],
 		Words: c.List("words"), Echo: c.Fields["echo"], EchoNone: c.Fields["echo-none"], Question: c.Fields["question"], Example: c.Fields["example"],
+		Inches:  c.Fields["inches"],
 		Measure: c.Section("measure"), UsualText: c.Section("usual"), Why: c.Section("why"),
 		Source: c.List("source"),
 	}

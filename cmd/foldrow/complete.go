@@ -1,10 +1,13 @@
 package main
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // completer offers the words that are valid now.
 type completer struct {
-	words func() []string
+	words func() (now, words []string) // whole lines for an empty one; all else
 	width func() int
 }
 
@@ -25,21 +28,39 @@ func (c completer) Do(line []rune, pos int) (offers [][]rune, length int) {
 	if !plainASCII(string(line)) {
 		return nil, 0
 	}
-	fits := func(w string) bool { return plainASCII(w) && len(w) <= c.width()-2 }
+	now, words := c.words()
+	if typed == "" {
+		return c.offers(now, ""), 0
+	}
+	words = append(slices.Clip(now), words...)
 	// The longest run of whole words before the cursor that begins an offer.
-	for start := 0; start <= len(typed); start++ {
+	for start := 0; start < len(typed); start++ {
 		if start > 0 && typed[start-1] != ' ' {
 			continue
 		}
 		head := typed[start:]
-		for _, w := range c.words() {
-			if fits(w) && len(w) > len(head) && strings.EqualFold(w[:len(head)], head) {
-				offers = append(offers, []rune(w[len(head):]))
-			}
-		}
-		if len(offers) > 0 {
+		if offers = c.offers(words, head); len(offers) > 0 {
 			return offers, len(head)
 		}
 	}
 	return nil, 0
+}
+
+// mostOffers are shown at once; more would be a list to read, not a help.
+const mostOffers = 40
+
+// offers are the ends of the words that begin with head, each once.
+func (c completer) offers(words []string, head string) [][]rune {
+	var ends []string
+	for _, w := range words {
+		if plainASCII(w) && len(w) <= c.width()-2 && len(w) > len(head) && strings.EqualFold(w[:len(head)], head) && !slices.Contains(ends, w[len(head):]) {
+			ends = append(ends, w[len(head):])
+		}
+	}
+	slices.Sort(ends)
+	var out [][]rune
+	for _, end := range ends[:min(len(ends), mostOffers)] {
+		out = append(out, []rune(end))
+	}
+	return out
 }

@@ -146,7 +146,8 @@ func TestTapAcrossReads(t *testing.T) {
 }
 
 func TestCompleter(t *testing.T) {
-	words := []string{"cardigan", "pullover", "what if ", "what is usual", "why", "a word far too long for the window", "gråt"}
+	now := []string{"pullover", "cardigan", "why"}
+	words := []string{"cardigan", "what if ", "what is usual", "needle pitch", "a word far too long for the window", "gråt"}
 	tests := []struct {
 		typed string
 		want  string
@@ -163,10 +164,11 @@ func TestCompleter(t *testing.T) {
 		{"gr", "", 0},
 		{"½ ca", "", 0},
 		{"zzz", "", 0},
-		{"", "cardigan|pullover|what if |what is usual|why", 0},
-		{"a ", "cardigan|pullover|what if |what is usual|why", 0},
+		{"what if the needle p", "itch", 8},
+		{"", "cardigan|pullover|why", 0},
+		{"a ", "", 0},
 	}
-	c := completer{func() []string { return words }, func() int { return minWidth }}
+	c := completer{func() (a, b []string) { return now, words }, func() int { return minWidth }}
 	for _, tt := range tests {
 		got, shown := c.Do([]rune(tt.typed), len([]rune(tt.typed)))
 		var parts []string
@@ -180,7 +182,7 @@ func TestCompleter(t *testing.T) {
 }
 
 func TestCompleterFault(t *testing.T) {
-	c := completer{func() []string { panic("fault") }, func() int { return 80 }}
+	c := completer{func() (a, b []string) { panic("fault") }, func() int { return 80 }}
 	if got, n := c.Do([]rune("ca"), 2); got != nil || n != 0 {
 		t.Errorf("%v, %d", got, n)
 	}

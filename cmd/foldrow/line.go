@@ -31,7 +31,7 @@ type editor struct {
 
 // newEditor makes one on the program's own terminal. width is asked at each
 // prompt; words gives what can be completed now.
-func newEditor(width func() int, words func() []string) (*editor, error) {
+func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
 	e := &editor{tap: &tap{in: readline.Stdin}}
 	atLeast := func() int { return max(width(), minWidth) }
 	cfg := &readline.Config{

@@ -78,7 +78,7 @@ func newChat(opt options, env Env) (*chat, error) {
 		return nil, err
 	}
 	if env.Terminal && !dumb && !opt.json && !opt.example {
-		c.in, err = newEditor(env.Width, func() []string { return c.talk.Completions(c.state) })
+		c.in, err = newEditor(env.Width, c.completions)
 		return c, err
 	}
 	p := newPipe(env.In)

@@ -144,6 +144,19 @@ func (s *shelf) name() string {
 	return s.book.Name()
 }
 
+// completions are the words that are valid now, the projects by name as well.
+func (c *chat) completions() (now, words []string) {
+	now, words = c.talk.Completions(c.state)
+	if c.shelf.folder == "" {
+		return now, words
+	}
+	list, _ := notebook.List(c.shelf.folder) // without it nothing is offered
+	for _, p := range list {
+		words = append(words, "open "+p.Name, "delete "+p.Name)
+	}
+	return now, words
+}
+
 // safe reports that everything said so far is on disk.
 func (s *shelf) safe() bool {
 	return s.book != nil && !s.failed && len(s.book.Entries()) >= len(s.said) && len(s.said) > 0
