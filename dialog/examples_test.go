@@ -66,6 +66,9 @@ func TestCompletionsAreUnderstood(t *testing.T) {
 			require.NotEmpty(t, words)
 			require.Less(t, len(now), 40)
 			for _, line := range now {
+				if strings.HasSuffix(line, " ") {
+					continue // a beginning
+				}
 				_, r := tk.Turn(s, line)
 				require.NotContains(t, []string{"unclear", "outside"}, r.Kind, "%s: %s", c, line)
 			}

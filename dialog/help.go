@@ -55,7 +55,10 @@ func (t *Talk) Completions(s State) (now, words []string) {
 		for _, r := range t.book.Ribs {
 			now = append(now, r.Rib.String())
 		}
-	case "keep", "":
+	case "keep":
+		now = append(now, "and with ")
+	case "":
+		now = append(now, "what if ", "why ", "compare ", "how do I ")
 	default:
 		now = append(now, c.example())
 	}
@@ -63,7 +66,7 @@ func (t *Talk) Completions(s State) (now, words []string) {
 		now = append(now, card.List("words")...)
 	}
 	now = append(now, "help")
-	words = append(words, "what if ", "what is usual for the ", "how do I measure the ", "compare ", "why the ", "and with ", "open ")
+	words = append(words, "what if ", "why ", "what is usual for the ", "how do I measure the ", "compare ", "why the ", "and with ", "open ")
 	for _, card := range t.book.Cards("help") {
 		words = append(words, card.List("words")...)
 	}

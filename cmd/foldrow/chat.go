@@ -43,8 +43,16 @@ func (c *chat) talkOn() int {
 		if err != nil {
 			return c.stopped(err)
 		}
-		if c.answer(line) {
-			break
+		lines := []typed{line}
+		if line.more && !line.ahead {
+			if lines, err = c.pasted(line); err != nil {
+				return c.stopped(err)
+			}
+		}
+		for _, line := range lines {
+			if c.answer(line) {
+				return c.status()
+			}
 		}
 	}
 	return c.status()

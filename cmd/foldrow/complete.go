@@ -32,15 +32,16 @@ func (c completer) Do(line []rune, pos int) (offers [][]rune, length int) {
 	if typed == "" {
 		return c.offers(now, ""), 0
 	}
-	words = append(slices.Clip(now), words...)
 	// The longest run of whole words before the cursor that begins an offer.
 	for start := 0; start < len(typed); start++ {
 		if start > 0 && typed[start-1] != ' ' {
 			continue
 		}
 		head := typed[start:]
-		if offers = c.offers(words, head); len(offers) > 0 {
-			return offers, len(head)
+		for _, list := range [][]string{now, words} { // what fits the moment goes before
+			if offers = c.offers(list, head); len(offers) > 0 {
+				return offers, len(head)
+			}
 		}
 	}
 	return nil, 0

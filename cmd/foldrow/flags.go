@@ -10,9 +10,9 @@ import (
 
 // options is what the command line says.
 type options struct {
-	json, plain, forget, example, version, help bool
-	width                                       int
-	project, state                              string
+	json, plain, forget, example, tour, version, help bool
+	width                                             int
+	project, state                                    string
 }
 
 // flagLine is one row of the help: a flag, what its value is called ("" for
@@ -28,7 +28,8 @@ func flagTable() []flagLine {
 		{"plain", "", "bare text to be read aloud: no colour, no pictures, tables as lists"},
 		{"width", "N", "lay text out in N columns, 40 to 200; otherwise the window's, 80 at most"},
 		{"json", "", "read a line and write a JSON object for each turn; kept only with -project"},
-		{"example", "", "show a whole conversation with nothing to type"},
+		{"tour", "", "step through a worked example: Enter goes on, q leaves"},
+		{"example", "", "show the whole of it with nothing to press"},
 		{"version", "", "print the version"},
 		{"h", "", "print this help"},
 	}
@@ -73,7 +74,7 @@ func parseFlags(args []string) (options, error) {
 	set.SetOutput(io.Discard)
 	set.Usage = func() {}
 	bools := map[string]*bool{
-		"json": &o.json, "plain": &o.plain, "forget": &o.forget, "example": &o.example,
+		"json": &o.json, "plain": &o.plain, "forget": &o.forget, "example": &o.example, "tour": &o.tour,
 		"version": &o.version, "h": &o.help,
 	}
 	texts := map[string]*string{"project": &o.project, "state": &o.state}
@@ -97,8 +98,8 @@ func parseFlags(args []string) (options, error) {
 		return o, fmt.Errorf("%q is not a flag; answers are typed or piped in", set.Arg(0))
 	case o.forget && o.project != "":
 		return o, errors.New("-forget keeps nothing and -project keeps a project; give one of them")
-	case o.json && o.example:
-		return o, errors.New("-example has no JSON form; give one of them")
+	case o.json && (o.example || o.tour):
+		return o, errors.New("-example and -tour have no JSON form; give one of them")
 	}
 	if o.width != 0 {
 		o.width = min(max(o.width, 40), 200)

@@ -86,3 +86,55 @@ func sameScreen(t *testing.T, path, got string) {
 		}
 	}
 }
+
+// TestTour: each line waits for Enter, q leaves, and nothing is kept.
+func TestTour(t *testing.T) {
+	home := t.TempDir()
+	d := sit(t, 60, home, nil, "-tour")
+	waits := func(line string) {
+		t.Helper()
+		d.until("the line "+line, func(s string) bool { return strings.HasSuffix(s, "\n> "+line+"\n") })
+	}
+	waits("a cardigan")
+	d.keys("\r")
+	waits("how do I measure the gauge?")
+	if text := d.screen.text(); !strings.Contains(text, "Enter sends it, q and Enter leaves") || !strings.Contains(text, "│ Every question can be asked back.") {
+		t.Errorf("the screen:\n%s", text)
+	}
+	d.keys("q\r")
+	d.leave(0)
+	if text := d.screen.text(); !strings.Contains(text, "That was the example.") || strings.Contains(text, "mid-gauge swatch") {
+		t.Errorf("the screen:\n%s", text)
+	}
+
+	for key, status := range map[string]int{"\x04": 0, "\x03": statusInterrupt} {
+		d = sit(t, 60, home, nil, "-tour")
+		waits("a cardigan")
+		d.keys(key)
+		d.leave(status)
+	}
+
+	d = sit(t, 60, home, nil, "-tour")
+	for line := range strings.Lines(exampleText) {
+		if line = strings.TrimSpace(line); !strings.HasPrefix(line, "# ") {
+			waits(line)
+			d.keys("\r")
+		}
+	}
+	d.leave(0)
+	if left, err := os.ReadDir(home); err != nil || len(left) > 0 {
+		t.Errorf("it leaves %v, %v", left, err)
+	}
+}
+
+// TestTourOnAPipe plays straight through and shows what the example shows.
+func TestTourOnAPipe(t *testing.T) {
+	tour, example := newStage(t), newStage(t)
+	if status := tour.run(strings.NewReader(""), "-tour"); status != statusOK {
+		t.Fatal(status, tour.err.String())
+	}
+	example.run(strings.NewReader(""), "-example")
+	if tour.out.String() != example.out.String() || !strings.Contains(tour.out.String(), "\nGoodbye.") {
+		t.Errorf("the tour:\n%s", tour.out.String())
+	}
+}

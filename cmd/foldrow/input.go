@@ -17,6 +17,8 @@ type typed struct {
 	text   string
 	cut    int  // bytes left out because the line was too long
 	pasted bool // came together with other lines
+	more   bool // others came with it and are still to come
+	ahead  bool // came before anyone can have read the prompt
 }
 
 // source gives the lines of the conversation: an editor on a terminal, a pipe

@@ -106,6 +106,7 @@ func TestTap(t *testing.T) {
 		{"Ctrl-D typed ahead", "a\r\x00", "a\r\x04", []bool{false}},
 		{"pasted pairs", "a\r\nb\r\nc\r\n", "a\rb\rc\r", []bool{true, true, false}},
 		{"pasted newlines", "a\nb\n", "a\nb\n", []bool{true, false}},
+		{"the last line unfinished", "a\nb\nc", "a\nb\nc", []bool{true, true}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -116,8 +117,8 @@ func TestTap(t *testing.T) {
 				t.Fatalf("%q, %v", p[:n], err)
 			}
 			for i, more := range tt.more {
-				if got := tp.line(); got != more {
-					t.Errorf("line %d: more is %v", i, got)
+				if got, ahead := tp.line(); got != more || ahead {
+					t.Errorf("line %d: more is %v, ahead %v", i, got, ahead)
 				}
 			}
 		})
@@ -131,6 +132,9 @@ func TestTapEarly(t *testing.T) {
 	}{{0, "\x04"}, {time.Hour, ""}} {
 		tp := &tap{in: strings.NewReader("\x00")}
 		tp.prompted(time.Now().Add(-tt.since))
+		if _, ahead := tp.line(); ahead {
+			t.Error("ahead before anything was read")
+		}
 		if got, err := io.ReadAll(tp); err != nil || string(got) != tt.want {
 			t.Errorf("NUL %v after the prompt: %q, %v", tt.since, got, err)
 		}
@@ -157,7 +161,8 @@ func TestCompleter(t *testing.T) {
 		{"CA", "rdigan", 2},
 		{"a ca", "rdigan", 2},
 		{"cardigan", "", 0},
-		{"wh", "at if |at is usual|y", 2},
+		{"wh", "y", 2},
+		{"wha", "t if |t is usual", 3},
 		{"what i", "f |s usual", 6},
 		{"so what i", "f |s usual", 6},
 		{"a word", "", 0},

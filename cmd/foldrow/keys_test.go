@@ -77,12 +77,33 @@ func TestTypedAhead(t *testing.T) {
 func TestPastedLines(t *testing.T) {
 	d := sit(t, 80, t.TempDir(), nil)
 	d.see("pullover?")
+	time.Sleep(2 * ahead)
 	d.keys("cardigan\r\n28 stitches and 40 rows\r\n\r\n42 cm\r\n")
-	d.see("Which rib")
-	if n := strings.Count(d.screen.text(), "(several lines came at once"); n != 1 {
-		t.Errorf("said %d times:\n%s", n, d.screen.text())
-	}
-	d.say("2x1", "How deep")
+	d.see("4 lines came at once: 1. cardigan 2. 28 stitches and 40 rows 3. (an empty line) 4. 42 cm Take each")
+	time.Sleep(2 * ahead)
+	d.say("no", "None of them is taken.")
+	d.see("or a pullover?")
+
+	time.Sleep(2 * ahead)
+	d.keys("cardigan\r\n28 stitches and 40 rows\r\n4")
+	d.until("the half line", func(s string) bool { return strings.HasSuffix(s, "\n> 4\n") })
+	d.keys("2 cm\r")
+	d.see("3 lines came at once: 1. cardigan 2. 28 stitches and 40 rows 3. 42 cm Take each")
+	time.Sleep(2 * ahead)
+	d.say("", "Which rib")
+
+	time.Sleep(2 * ahead)
+	d.keys("2x2\r3 cm\r")
+	d.see("2 lines came at once")
+	time.Sleep(2 * ahead)
+	d.say("2x1", "(2x1 rib)") // another line stands for them
+	d.see("How deep")
+
+	time.Sleep(2 * ahead)
+	d.keys("5 cm\rwhy\r")
+	d.see("2 lines came at once")
+	d.keys("\x03")
+	d.see("None of them is taken. Back to work. How deep")
 	d.keys("quit\r")
 	d.leave(0)
 }

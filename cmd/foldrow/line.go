@@ -68,8 +68,8 @@ func (e *editor) next() (typed, error) {
 	case err != nil:
 		return typed{}, io.EOF
 	}
-	more := e.tap.line()
-	t := typed{text: tidy(line), cut: e.cut, pasted: more || e.paste}
+	more, ahead := e.tap.line()
+	t := typed{text: tidy(line), cut: e.cut, pasted: more || e.paste, more: more, ahead: ahead}
 	e.paste = more
 	if t.text != "" {
 		e.remember(t.text)

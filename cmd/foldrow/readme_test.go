@@ -93,6 +93,9 @@ func TestReadmeExample(t *testing.T) {
 		t.Fatalf("status %d: %s", status, s.err.String())
 	}
 	for line := range strings.Lines(exampleText) {
+		if strings.HasPrefix(line, "# ") {
+			continue
+		}
 		if !strings.Contains(s.out.String(), "\n> "+line) {
 			t.Errorf("not shown: %s", line)
 		}

@@ -53,7 +53,7 @@ func run(args []string, env Env) int {
 	switch {
 	case opt.json:
 		return c.talkJSON()
-	case opt.example:
+	case opt.example || opt.tour:
 		return c.showExample()
 	}
 	if status, done := c.begin(); done {
@@ -77,12 +77,12 @@ func newChat(opt options, env Env) (*chat, error) {
 	if c.page, err = newRenderer(plain, opt.plain); err != nil {
 		return nil, err
 	}
-	if env.Terminal && !dumb && !opt.json && !opt.example {
+	if env.Terminal && !dumb && !opt.json && !opt.example && !opt.tour {
 		c.in, err = newEditor(env.Width, c.completions)
 		return c, err
 	}
 	p := newPipe(env.In)
-	if env.Terminal && !opt.json {
+	if env.Terminal && !opt.json && !opt.tour {
 		p.prompt = func() { io.WriteString(env.Out, "> ") }
 	}
 	c.in = p

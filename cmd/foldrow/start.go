@@ -14,7 +14,7 @@ import (
 func (c *chat) begin() (status int, done bool) {
 	folder, err := notebook.Folder(c.env.Getenv, c.env.GOOS, c.opt.state)
 	switch {
-	case c.opt.forget || c.opt.example:
+	case c.opt.forget || c.opt.example || c.opt.tour:
 		c.say(c.standing(nil))
 		return 0, false
 	case err != nil:

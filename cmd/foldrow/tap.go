@@ -24,6 +24,9 @@ type tap struct {
 	cr bool         // the last byte was a carriage return
 	to atomic.Int64 // line ends in the last read that no line has answered yet
 	at atomic.Int64 // when the prompt was shown, in nanoseconds
+
+	ahead atomic.Bool // the last read came before anyone can have seen the prompt
+	tail  atomic.Bool // it went on after its last line end
 }
 
 // prompted notes that a prompt is being shown.
@@ -53,6 +56,8 @@ func (t *tap) Read(p []byte) (int, error) {
 		}
 		// A read is only asked for when everything before it is used up.
 		t.to.Store(int64(ends))
+		t.ahead.Store(early)
+		t.tail.Store(ends > 0 && kept[len(kept)-1] >= ' ')
 		if len(kept) > 0 || err != nil {
 			return len(kept), err
 		}
@@ -73,9 +78,11 @@ func lineStart(kept []byte, first bool) bool {
 func (t *tap) Close() error { return nil }
 
 // line counts one line as answered and reports whether others came with it and
-// are still to come.
-func (t *tap) line() (more bool) {
-	return t.to.Add(-1) > 0
+// are still to come, the beginning of one among them, and whether they came
+// ahead of the prompt.
+func (t *tap) line() (more, ahead bool) {
+	left := t.to.Add(-1)
+	return left > 0 || left == 0 && t.tail.Load(), t.ahead.Load()
 }
 
 // key reports a byte that the editor handles: text, the beginning of an escape
