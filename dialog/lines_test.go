@@ -75,6 +75,10 @@ var contexts = map[string][]string{
 	"pullover":     {"pullover", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm"},
 	"whatif":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "what if I use 2x2"},
 	"making":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting"},
+	"making rows":  {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "I'm on row 5"},
+	"making latch": {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "start from the latching"},
+	"making hem":   {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "start from the hem"},
+	"making off":   {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "start from setting the rib"},
 }
 
 func arrive(t testing.TB, tk *dialog.Talk, context string) dialog.State {

@@ -3,6 +3,7 @@ package dialog
 import (
 	"cmp"
 	"fmt"
+	"strings"
 
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
@@ -166,6 +167,9 @@ func (c *turn) jump(w where) (State, Reply) {
 // chooseWay takes the side from which the columns are worked.
 func (c *turn) chooseWay(w where) (State, Reply) {
 	way := c.m.Move.Way
+	if way == "" {
+		return c.stepReply("(" + strings.TrimSuffix(wayText(w.m.Way), ".") + "; *from the right* works as well.)")
+	}
 	if w.card().Fields["needles"] == "latch" && w.m.Done > 0 && way != cmp.Or(w.m.Way, fromLeft) {
 		return c.unsure(fmt.Sprintf("%s done from the other side: finish as you began, or say *start from the latching* first.",
 			answer.Count(w.m.Done, "column is", "columns are")))

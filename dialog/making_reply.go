@@ -76,7 +76,7 @@ func (w where) doNow(room bool) string {
 	case "rehang":
 		return w.hangNow(from, s.to)
 	case "latch":
-		text := "Columns " + columnSpan(from+1, s.to, len(w.along())) + answer.Needles(w.along()[from:s.to], n) + "."
+		text := columnSpan("Column", from+1, s.to, len(w.along())) + answer.Needles(w.along()[from:s.to], n) + "."
 		if w.m.Done == 0 && room {
 			text += " " + wayText(w.m.Way)
 		}
@@ -89,7 +89,7 @@ func (w where) doNow(room bool) string {
 		case i == 0 && w.m.Done == 0 && len(cols) > 3:
 			return "The ends, then the middle: " + answer.Needles(cols[:3], n) + "."
 		}
-		return "Bumps " + columnSpan(from+1, s.to, len(cols)) + answer.Needles(cols[from:s.to], n) + "."
+		return columnSpan("Bump", from+1, s.to, len(cols)) + answer.Needles(cols[from:s.to], n) + "."
 	case "sew":
 		if w.m.Column != "" {
 			return "Sewn up to " + w.m.Column + "; go on from there."
@@ -98,14 +98,14 @@ func (w where) doNow(room bool) string {
 	return ""
 }
 
-func columnSpan(from, to, all int) string {
+func columnSpan(what string, from, to, all int) string {
 	switch to {
 	case from:
-		return fmt.Sprintf("%d of %d: ", from, all)
+		return fmt.Sprintf("%s %d of %d: ", what, from, all)
 	case from + 1:
-		return fmt.Sprintf("%d and %d of %d: ", from, to, all)
+		return fmt.Sprintf("%ss %d and %d of %d: ", what, from, to, all)
 	}
-	return fmt.Sprintf("%d to %d of %d: ", from, to, all)
+	return fmt.Sprintf("%ss %d to %d of %d: ", what, from, to, all)
 }
 
 func wayText(way string) string {

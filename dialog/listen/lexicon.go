@@ -118,7 +118,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		x.addWords(c)
 	}
 	for _, c := range book.Cards("steps") {
-		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], x.learnAll(c.List("named"))})
+		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["rows"] != "", x.learnAll(c.List("named"))})
 	}
 	x.addSentences(book.Cards("sentences"))
 	for _, names := range x.names {

@@ -48,7 +48,7 @@ func (r *reading) machine() (Meaning, bool) {
 		return Meaning{Kind: Step, Move: Move{What: "way", Way: w.topic}}, true
 	}
 	c, ok := r.cues[machine]
-	if !ok || r.b.sure() {
+	if !ok || r.b.sure() && c.topic != "ripped" {
 		return Meaning{}, false
 	}
 	m := r.stepMeaning(c)
@@ -59,7 +59,10 @@ func (r *reading) machine() (Meaning, bool) {
 		ok = counted && !r.asks() && !r.l.has("want", "need", "must", "should", "how")
 	case "needles":
 		// elsewhere the columns and bumps are asked for as a list
-		ok = m.Move.Along == "" || r.l.has("needl") || m.Move.Along == r.x.alongOf(r.ctx.Step)
+		here := r.x.alongOf(r.ctx.Step)
+		ok = m.Move.Along == here || m.Move.Along == "" && (!r.l.has("hang") || here == "hem" || here == "rehang")
+	case "side":
+		m.Move.What, ok = "way", r.x.alongOf(r.ctx.Step) == "latch"
 	case "step":
 		ok = r.countsRows()
 		if r.asks() {
@@ -99,11 +102,12 @@ func (r *reading) dropRows() (Meaning, bool) {
 	return Meaning{Kind: Unclear, Problem: Problem{Code: "drop-rows", Count: n}}, true
 }
 
-// rowsTold is the count of rows that a line tells; false where it names a row
-// ("back to row 5") or none.
+// rowsTold is the count of rows that a line tells; a bare number is one where
+// rows are being knitted. false where it names a row ("back to row 5") or none.
 func (r *reading) rowsTold() (int, bool) {
 	for _, i := range r.l.quantities() {
-		if q := r.l.tokens[i].q; q.Unit == quantity.Row && !q.After && !q.Ordinal && q.Problem == "" && q.Value.IsInt() {
+		q := r.l.tokens[i].q
+		if rows := q.Unit == quantity.Row || q.Unit == quantity.None && r.x.stepOf(r.ctx.Step).rows; rows && !q.After && !q.Ordinal && q.Problem == "" && q.Value.IsInt() {
 			return q.Value.Floor(), true
 		}
 	}
@@ -118,6 +122,9 @@ func (r *reading) finished() string {
 		return ""
 	}
 	id := ""
+	if here := r.x.alongOf(r.ctx.Step); (here == "hem" || here == "rehang") && r.l.has("hang") && r.l.has("all", "everything", "every") {
+		id = r.ctx.Step // "hung all of them"
+	}
 	for _, card := range r.x.stepCards {
 		if r.names(card.named) {
 			id = card.id
@@ -142,15 +149,19 @@ func (r *reading) names(stems []string) bool { return len(stems) > 0 && r.l.has(
 // stepCard is what the listener knows of a step.
 type stepCard struct {
 	id, needles string
+	rows        bool     // it counts rows of the band
 	named       []string // stems by which it is told
 }
 
-// alongOf is the field `needles` of a step.
-func (x *Lexicon) alongOf(id string) string {
+// stepOf is what is known of a step; nothing of one that does not exist.
+func (x *Lexicon) stepOf(id string) stepCard {
 	for _, c := range x.stepCards {
 		if c.id == id {
-			return c.needles
+			return c
 		}
 	}
-	return ""
+	return stepCard{}
 }
+
+// alongOf is the field `needles` of a step.
+func (x *Lexicon) alongOf(id string) string { return x.stepOf(id).needles }
