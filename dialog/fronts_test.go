@@ -43,7 +43,7 @@ func TestFronts(t *testing.T) {
 		{"5 buttonholes of 3 sts over 96, margins 4", "change", map[string]any{"buttonholes": 5.0, "hole_stitches": 3.0, "front_count": 96.0, "hole_margin": 4.0}, map[string]any{
 			"hole_positions": []int{5, 26, 47, 69, 90}, "hole_gaps": []int{18, 18, 19, 18}, "hole_rows": []int{6, 19}}, "mirrored about the fold"},
 		{"how would 7 buttonholes sit over 120 stitches?", "number", nil, map[string]any{
-			"hole_positions": []int{4, 23, 41, 60, 79, 97, 116}, "hole_gaps": []int{17, 16, 17, 17, 16, 17}}, "needles L57 to L56"},
+			"hole_positions": []int{4, 23, 41, 60, 79, 97, 116}, "hole_gaps": []int{17, 16, 17, 17, 16, 17}}, "needles L57+L56"},
 		{"7 buttons on 96 stitches", "change", map[string]any{"buttonholes": 7.0, "front_count": 96.0}, map[string]any{"hole_positions": []int{4, 19, 33, 48, 63, 77, 92}}, ""},
 		{"40 buttonholes over 96", "change", map[string]any{"buttonholes": 40.0, "front_count": 96.0}, nil, "at most 30 do"},
 		{"buttons 8 cm apart", "change", map[string]any{"hole_spacing": 8.0}, map[string]any{"buttonholes": 8.0}, "8 buttonholes"},

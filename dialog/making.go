@@ -159,6 +159,9 @@ func (c *turn) jump(w where) (State, Reply) {
 		if !ok {
 			return c.onUnclear(listen.Problem{Code: "not-understood"})
 		}
+		if c.m.Move.Step == "front-hang" {
+			return c.unsure("The front bands are not planned yet. " + c.frontNotYet(engine.FrontStitches))
+		}
 		return c.unsure(fmt.Sprintf("This plan has no step *%s*. You are at: %s", card.Fields["title"], c.whereText()))
 	}
 	return c.moved(w.enter(i), w.skipped(i))

@@ -183,7 +183,10 @@ func (c *turn) spoilsReply(w where) (State, Reply) {
 func (c *turn) overText(w where) string {
 	next := "the two ends are closed, so the pullover is ready to wear"
 	if w.p.In.Garment == engine.Cardigan {
-		next = "the front bands come next, if they are not on yet; ask *how do I pick up the front bands*"
+		next = "the front bands come next, if they are not on yet: say how long the front edge is (*the front edge is 52 cm*) and *start the front band*"
+		if w.index("front-hang") >= 0 {
+			next = "both front bands are on"
+		}
 	}
 	return "**The neckband is done.** " + title(next) + ". Rest it a day, measure it, and say what came out, for the next one: *the band measures 40 cm*, *it came out 3 cm deep*."
 }

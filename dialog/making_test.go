@@ -128,6 +128,10 @@ func drawPlan(t *rapid.T, tk *dialog.Talk) dialog.State {
 	maybe(fmt.Sprintf("fold row %d clicks looser", n("fold", 1, 6)))
 	maybe(fmt.Sprintf("%d clicks to a number", n("clicks", 2, 3)))
 	maybe(fmt.Sprintf("%d rows a click", n("rows a click", 1, 4)))
+	if lines[0] == "cardigan" {
+		maybe(fmt.Sprintf("the front edge is %d cm", n("edge", 20, 80)))
+		maybe(fmt.Sprintf("%d buttonholes", n("holes", 1, 12)))
+	}
 	s, _ := tk.Begin()
 	for _, l := range lines {
 		if l == "layers=1" {

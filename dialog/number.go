@@ -9,8 +9,13 @@ import (
 // onNumber answers with one number of the plan, or one member of a list.
 func (c *turn) onNumber() (State, Reply) {
 	p := c.plan()
-	if c.m.Topic == "yarn-count" {
+	switch c.m.Topic {
+	case "yarn-count":
 		return c.s, c.reply("number", c.yarnCount())
+	case "yarn-right":
+		return c.yarnRight()
+	case "yarn-allows":
+		return c.yarnAllows()
 	}
 	if c.m.Topic == "fold" {
 		return c.foldReply(p)

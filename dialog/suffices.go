@@ -2,6 +2,8 @@ package dialog
 
 import (
 	"fmt"
+	"strings"
+
 	"foldrow/engine"
 )
 
@@ -36,6 +38,10 @@ func (c *turn) suffices() (State, Reply) {
 			c.voice().Value(p, engine.BandYarn)))
 	}
 	c.answer(engine.BandYarnGrams, round4(p.BandYarnGrams))
+	if p.AllYarnState() != engine.YarnUnknown {
+		c.answersOf(p, engine.AllYarn, engine.AllYarnGrams)
+		return c.s, c.reply("number", strings.TrimSpace(c.yarnVerdict(p))+"\n\n"+c.voice().YarnTogether(p))
+	}
 	word := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
 	return c.s, c.reply("number", fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
 		word, c.voice().Value(p, engine.BandYarnGrams), c.voice().Value(p, engine.YarnLeft)))

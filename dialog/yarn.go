@@ -2,9 +2,11 @@ package dialog
 
 import (
 	"fmt"
+	"strings"
 
 	"foldrow/dialog/answer"
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // yarnCount tells a yarn's thickness in another count.
@@ -39,4 +41,73 @@ func (c *turn) yarnVerdict(p engine.Plan) string {
 	}
 	word := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[state]
 	return fmt.Sprintf("\n\n%s for all of it: a tenth more should be there, and you have %s.", word, c.voice().Value(p, engine.YarnLeft))
+}
+
+// yarnRight holds the yarn against the gauge: by the published yarn table, by
+// the trade names of its length, and by the tightness factor.
+func (c *turn) yarnRight() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	p := c.solve(a.in)
+	gauge := p.In.Num(engine.StitchGauge)
+	if gauge.Sign() <= 0 {
+		return c.s, c.reply("number", "For that I need your gauge: *28 stitches and 40 rows in 10 cm*.")
+	}
+	v, t := c.voice(), c.book.Tables
+	byGauge := t.YarnsForGauge(gauge)
+	c.answer("yarn_classes", classNames(byGauge))
+	parts := []string{v.YarnClasses(gauge, byGauge)}
+	if p.YarnRate.Sign() <= 0 {
+		parts = append(parts, "Tell me the yarn and I will hold it against that: *350 m per 100 g*, *Nm 2/30*, or a weighed swatch.")
+	} else {
+		c.answersOf(p, engine.YarnLength, engine.YarnTex, engine.Tightness)
+		parts = append(parts, v.YarnNames(t, p.YarnRate, byGauge))
+		if k, ok := p.Float(engine.Tightness); ok {
+			parts = append(parts, answer.TightnessWords(k))
+		}
+	}
+	return c.s, c.reply("number", strings.Join(parts, "\n\n"))
+}
+
+func classNames(list []rules.YarnWeight) []string {
+	names := []string{}
+	for _, y := range list {
+		names = append(names, y.Name)
+	}
+	return names
+}
+
+// yarnAllows is the deepest band that the yarn left allows, rib by rib.
+func (c *turn) yarnAllows() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	p := c.solve(a.in)
+	if p.YarnRate.Sign() <= 0 || !p.In.Has(engine.YarnLeft) || p.BandStitches == 0 {
+		return c.s, c.reply("number", "For that I need the plan and the yarn: how many metres in 100 g, and how many grams are left. For example: *what can I knit from 25 g at 350 m per 100 g*.")
+	}
+	rows := []string{"| rib | stitches | rows a layer | depth |", "| --- | --- | --- | --- |"}
+	deepest := map[string]any{}
+	for _, r := range []engine.Rib{{Knit: 1, Purl: 1}, {Knit: 2, Purl: 1}, {Knit: 2, Purl: 2}, engine.Plain()} {
+		best, ok := engine.DeepestBand(c.filled(a.in.WithRib(r)), p.In.Num(engine.YarnLeft))
+		if !ok {
+			rows = append(rows, fmt.Sprintf("| %s | - | - | not three rows |", r))
+			continue
+		}
+		deepest[r.String()] = round4(best.DepthResult.Float())
+		rows = append(rows, fmt.Sprintf("| %s | %d | %d | %s |", r, best.BandStitches, best.LayerRows, c.voice().Len(best.DepthResult.Float())))
+	}
+	c.answer("deepest", deepest)
+	share := ""
+	if p.Front != nil && p.AllYarnState() != engine.YarnUnknown {
+		share = " Both front bands have their share first."
+	}
+	if len(deepest) == 0 {
+		return c.s, c.reply("number", fmt.Sprintf("%s is not enough for even three rows a layer, with a tenth to spare.", c.voice().Value(p, engine.YarnLeft))+share)
+	}
+	text := fmt.Sprintf("From %s, at the high end of the estimate and with a tenth to spare, at most:\n\n", c.voice().Value(p, engine.YarnLeft)) + strings.Join(rows, "\n")
+	return c.s, c.reply("number", text+"\n\n"+strings.TrimSpace(share+" The rib changes the count by a stitch or two only: the depth is what the yarn decides."))
 }

@@ -68,11 +68,14 @@ func LongestNeck(in Inputs) (p Plan, ok bool) {
 
 // DeepestBand is the plan with the most rows that so many grams of yarn are
 // enough for, with the margin and at the high end of the estimate, as Yarn
-// reckons. ok is false where the yarn's length or the band is not known, or
+// reckons; front bands that are planned have their share first. ok is false where the yarn's length or the band is not known, or
 // the fewest rows need more.
 func DeepestBand(in Inputs, grams Num) (p Plan, ok bool) {
 	enough := func(rows int) bool {
 		p = Solve(in.Without(Depth).With(YarnLeft, grams).With(DepthRows, wholeNum(rows)))
+		if all := p.AllYarnState(); all != YarnUnknown {
+			return all == YarnEnough
+		}
 		return p.Yarn == YarnEnough
 	}
 	low, high := MinRows, MaxRows

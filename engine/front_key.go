@@ -28,6 +28,9 @@ const (
 	FrontMap        Key = "front_map"         // stitches from each row, from the lower edge
 	FrontLength     Key = "front_length"      // cm of edge that the stitches fill
 	FrontPieces     Key = "front_pieces"      // the bed needs
+	FrontLeft       Key = "front_left"        // outermost needle, where the bed takes the band in one piece
+	FrontRight      Key = "front_right"
+	FrontColumns    Key = "front_columns" // needles to drop and latch
 	FrontLayerRows  Key = "front_layer_rows"
 	FrontTotalRows  Key = "front_total_rows"
 	FrontWidth      Key = "front_width"

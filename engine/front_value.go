@@ -5,7 +5,7 @@ import "strconv"
 // frontResults lists the results of the front bands and of the yarn beyond
 // the neckband, in the order in which they are shown.
 var frontResults = [...]Key{
-	FrontStitches, FrontRatio, FrontRatioError, FrontMap, FrontLength, FrontPieces,
+	FrontStitches, FrontRatio, FrontRatioError, FrontMap, FrontLength, FrontPieces, FrontLeft, FrontRight, FrontColumns,
 	FrontLayerRows, FrontTotalRows, FrontWidth, HolePositions, HoleGap, HoleGaps,
 	HoleDistance, HoleNeedles, HoleRows, HoleLength, OverlapLow, OverlapHigh,
 	ClosingYarn, FrontYarn, FrontYarnGrams, AllYarn, AllYarnGrams, YarnTex, Tightness,
@@ -90,6 +90,12 @@ func (p Plan) frontList(k Key) (any, bool) {
 	switch k {
 	case FrontRatio:
 		return strconv.Itoa(f.Of) + " of " + strconv.Itoa(f.Every), f.Every > 0
+	case FrontLeft:
+		return NeedleName(0, f.Stitches), f.Pieces == 1
+	case FrontRight:
+		return NeedleName(f.Stitches-1, f.Stitches), f.Pieces == 1
+	case FrontColumns:
+		return needleNames(p.FrontRibColumns(), f.Stitches), f.Pieces == 1
 	case FrontMap:
 		return f.Map, f.Map != nil
 	case HoleGaps:
@@ -106,6 +112,15 @@ func (p Plan) frontList(k Key) (any, bool) {
 		return f.HoleRows, f.has.holes && f.HoleRows != nil
 	}
 	return nil, false
+}
+
+// FrontRibColumns is the columns of a front band that are dropped and latched,
+// from the left; nil in a plain one, and where the stitches are not known.
+func (p Plan) FrontRibColumns() []int {
+	if p.Front == nil || !p.Front.has.count {
+		return nil
+	}
+	return ribColumns(p.FrontRib(), edge(p.In), p.Front.Stitches)
 }
 
 // HoleColumns is every stitch of every hole, from the left edge.

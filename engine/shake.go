@@ -96,7 +96,7 @@ func (s Spans) corners(in Inputs) []Inputs {
 // on it, and not where a row's yarn was measured.
 func (p Plan) at(k Key, ks float64) float64 {
 	v, _ := p.Float(k)
-	if p.loopMeasured() || (k != LoopLength && !p.has.yarn) {
+	if p.loopMeasured() || !p.has.loop || (k != LoopLength && k != Tightness && !p.has.yarn) {
 		return v
 	}
 	loop := loopLength(p.In.Num(StitchGauge), p.In.Num(RowGauge), ks)
@@ -107,6 +107,23 @@ func (p Plan) at(k Key, ks float64) float64 {
 		return p.bandYarn(loop)
 	case BandYarnGrams:
 		return p.grams(p.bandYarn(loop), loop)
+	case ClosingYarn, Tightness:
+		p.LoopLength = loop
+		v, _ = p.frontMeasure(k)
+	}
+	if p.Front == nil || !p.Front.has.yarn {
+		return v
+	}
+	front := p.Front.yarnAt(loop)
+	switch k {
+	case FrontYarn:
+		return front
+	case AllYarn:
+		return p.bandYarn(loop) + front
+	case FrontYarnGrams:
+		return p.grams(front, loop)
+	case AllYarnGrams:
+		return p.grams(p.bandYarn(loop)+front, loop)
 	}
 	return v
 }

@@ -52,19 +52,29 @@ func holesAssumed(s engine.HoleSpec, said engine.Inputs) string {
 // place is a hole as stitches from the lower end, and as needles where the
 // band fits the bed.
 func place(col int, f *engine.Front) string {
-	n, size := f.Stitches, max(f.Spec.Size, 1)
+	size := max(f.Spec.Size, 1)
 	last := col + size - 1
 	text := fmt.Sprintf("stitch %d", col+1)
 	if size > 1 {
 		text = fmt.Sprintf("stitches %d to %d", col+1, last+1)
 	}
-	switch {
-	case f.Pieces > 1:
+	if f.Pieces > 1 {
 		return text
-	case size == 1:
-		return text + ", needle " + engine.NeedleName(col, n)
 	}
-	return text + ", needles " + engine.NeedleName(col, n) + " to " + engine.NeedleName(last, n)
+	return text + ", " + map[bool]string{true: "needle ", false: "needles "}[size == 1] + holeNeedles(col, f)
+}
+
+// holeNeedles is the needles of the hole that begins at column col.
+func holeNeedles(col int, f *engine.Front) string {
+	name := func(c int) string { return engine.NeedleName(c, f.Stitches) }
+	switch size := max(f.Spec.Size, 1); size {
+	case 1:
+		return name(col)
+	case 2:
+		return name(col) + "+" + name(col+1)
+	default:
+		return name(col) + " to " + name(col+size-1)
+	}
 }
 
 func gapWords(h engine.Buttonholes) string {
@@ -115,7 +125,8 @@ const (
 )
 
 // ButtonPicture draws the edge from the lower end to the top with its holes;
-// "" where they are too many to be told apart. Words stand beside it.
+// "" where they are too many to be told apart. Words stand beside it; the
+// legend belongs to the picture and goes with it where pages are read aloud.
 func (v Voice) ButtonPicture(p engine.Plan) string {
 	f := p.Front
 	n := f.Stitches
@@ -138,12 +149,11 @@ func (v Voice) ButtonPicture(p engine.Plan) string {
 	var b strings.Builder
 	b.WriteString("```picture\n")
 	fmt.Fprintf(&b, "[%s]\n %s\n", line, strings.TrimRight(string(numbers), " "))
-	b.WriteString("```\n")
-	b.WriteString("The edge from the lower end, left, to the top: O a buttonhole with its number")
+	legend := "O buttonhole"
 	if neckbandStitches(p) > 0 {
-		b.WriteString(", = the neckband's end")
+		legend += ", = neckband's end"
 	}
-	fmt.Fprintf(&b, "; one sign stands for about %s.", stitchesASign(n, wide))
+	fmt.Fprintf(&b, "lower end left, top right\n%s\none sign: about %s\n```", legend, stitchesASign(n, wide))
 	return b.String()
 }
 

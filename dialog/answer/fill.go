@@ -50,7 +50,7 @@ func fillParagraph(para string, value func(string) string) (string, bool) {
 // measures with their unit.
 func (v Voice) placeholder(p engine.Plan, k engine.Key) string {
 	s := v.Value(p, k)
-	if k == engine.PickRatio {
+	if _, text := p.Value(k); k == engine.PickRatio || text && frontValue(p, k) != "" {
 		return s
 	}
 	switch v.unit(k) {

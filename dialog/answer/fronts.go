@@ -35,7 +35,14 @@ func frontValue(p engine.Plan, k engine.Key) string {
 		}
 		return Counts(list)
 	case []string:
-		return NeedleRuns(f.HoleColumns(), f.Stitches)
+		if k == engine.FrontColumns {
+			return NeedleRuns(p.FrontRibColumns(), f.Stitches)
+		}
+		var holes []string
+		for _, col := range f.Holes.First {
+			holes = append(holes, holeNeedles(col, f))
+		}
+		return strings.Join(holes, ", ")
 	}
 	return ""
 }

@@ -29,10 +29,10 @@ func condition(cond string, p engine.Plan) (holds, ok bool) {
 		return !holds && ok, ok
 	}
 	if key, want, found := strings.Cut(cond, "!="); found {
-		return p.In.Value(engine.Key(key)) != want, true
+		return stands(p, engine.Key(key)) != want, true
 	}
 	if key, want, found := strings.Cut(cond, "="); found {
-		return p.In.Value(engine.Key(key)) == want, true
+		return stands(p, engine.Key(key)) == want, true
 	}
 	key, want, found := strings.Cut(cond, ">")
 	n, ok := engine.ParseNum(want)
@@ -41,6 +41,20 @@ func condition(cond string, p engine.Plan) (holds, ok bool) {
 	}
 	f, _ := p.Float(engine.Key(key))
 	return f > n.Float(), true
+}
+
+// stands is k as a condition writes it: as it was said, or what follows.
+func stands(p engine.Plan, k engine.Key) string {
+	if k == engine.KeyFrontRib {
+		return p.FrontRib().String()
+	}
+	if s := p.In.Value(k); s != "" {
+		return s
+	}
+	if f, ok := p.Float(k); ok {
+		return trim(f, 4)
+	}
+	return ""
 }
 
 // Screen is a step as it is shown: the title, then one short item for each

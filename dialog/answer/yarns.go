@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // countName is what a yarn count is called.
@@ -56,7 +57,7 @@ func YarnCount(from engine.YarnCount, value engine.Num, plies int, to engine.Yar
 func (v Voice) YarnTogether(p engine.Plan) string {
 	off, _ := p.Float(engine.OffYarn)
 	closing, _ := p.Float(engine.ClosingYarn)
-	rows := []string{"| yarn | about |", "| --- | --- |"}
+	rows := []string{"| | takes about |", "| --- | --- |"}
 	add := func(what string, metres float64) {
 		cell := v.metres(metres)
 		if p.YarnRate.Sign() > 0 {
@@ -94,4 +95,51 @@ func TightnessWords(k float64) string {
 		return text + "firm; most machine-knit worsted lies at 1.4 to 1.5."
 	}
 	return text + "above 1.5 the fabric is very dense; a looser dial or a thinner yarn knits more easily."
+}
+
+// YarnClasses says which classes of the published table knit to a gauge.
+func (v Voice) YarnClasses(gauge engine.Num, list []rules.YarnWeight) string {
+	text := v.Figure(engine.StitchGauge, gauge.Float())
+	switch len(list) {
+	case 0:
+		return text + " is beyond the published yarn table."
+	case 1:
+		text += fmt.Sprintf(" belongs to **%s** in the published yarn table (%s).", list[0].Name, classSpan(list[0]))
+	default:
+		text += fmt.Sprintf(" belongs to two classes of the published yarn table, **%s** (%s) and **%s** (%s): they overlap there.",
+			list[0].Name, classSpan(list[0]), list[1].Name, classSpan(list[1]))
+	}
+	return text + " Source: " + v.Sources([]string{list[0].Source}) + "."
+}
+
+func classSpan(y rules.YarnWeight) string {
+	if !y.HasLow {
+		return fmt.Sprintf("%s stitches or fewer", trim(y.High.Float(), 0))
+	}
+	return fmt.Sprintf("%s to %s stitches in 10 cm", trim(y.Low.Float(), 0), trim(y.High.Float(), 0))
+}
+
+// YarnNames says what a yarn of so many metres in 100 g is called, and whether
+// that goes with the classes of the gauge.
+func (v Voice) YarnNames(t rules.Tables, metres engine.Num, byGauge []rules.YarnWeight) string {
+	names := t.YarnsForLength(metres)
+	text := v.Figure(engine.YarnLength, metres.Float())
+	if len(names) == 0 {
+		return text + " has no trade name in the table I have; such yarns are usually several threads together."
+	}
+	var called []string
+	agrees := false
+	for _, n := range names {
+		called = append(called, n.Name)
+		for _, y := range byGauge {
+			agrees = agrees || y.Category == n.Category
+		}
+	}
+	text += " goes by **" + strings.Join(called, "** or **") + "**"
+	if agrees {
+		text += ", which is the class of this gauge: they go together."
+	} else {
+		text += ", which is another class than this gauge's: knit a swatch and feel it before you go on."
+	}
+	return text + " Source: " + v.Sources([]string{names[0].Source}) + "; the pairing of names and classes is common practice."
 }

@@ -23,6 +23,7 @@ type Lexicon struct {
 	howto      *shelf
 	trouble    *shelf
 	steps      *shelf
+	frontSteps *shelf // the steps of the front bands, found only where the line says so
 	caution    *shelf
 	result     *shelf // the names of the results, found by their words in any order
 	says       *shelf // whole sentences, with their cards
@@ -78,9 +79,12 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
 		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
 	}
-	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "steps": &x.steps, "cautions": &x.caution, "results": &x.result} {
+	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "cautions": &x.caution, "results": &x.result} {
 		*s = newShelf(func() []rules.Card { return book.Cards(file) })
 	}
+	band, front := stepsApart(book.Cards("steps"))
+	x.steps = newShelf(func() []rules.Card { return band })
+	x.frontSteps = newShelf(func() []rules.Card { return front })
 	if err := x.addPhrases(slices.Concat(book.Cards("phrases"), book.Cards("parts"), book.Cards("machine"))); err != nil {
 		return nil, err
 	}
@@ -141,7 +145,7 @@ func (x *Lexicon) knows(t token) bool {
 	if x.whole[t.text] || form && x.known[t.stem] {
 		return true
 	}
-	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.caution, x.says} {
+	for _, s := range []*shelf{x.howto, x.trouble, x.steps, x.frontSteps, x.caution, x.says} {
 		if _, ok := s.ready().weight[t.stem]; s.whole[t.text] || form && ok {
 			return true
 		}

@@ -151,7 +151,7 @@ func (r *reading) number() (Meaning, bool) {
 		keys = []engine.Key{r.aboutNeedle()}
 	case contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
 		keys = []engine.Key{engine.OffYarn}
-	case contains(keys, engine.BandYarn) && r.l.has("everything", "altogether", "together"):
+	case contains(keys, engine.BandYarn) && (r.l.has("everything", "altogether", "together") || strings.Contains(r.l.text, "in all") || strings.Contains(r.l.text, "in total")):
 		keys = []engine.Key{engine.AllYarn}
 	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
 		if (r.l.has("and") || strings.Contains(r.l.text, "+")) && r.l.has("layer", "each") {

@@ -5,6 +5,7 @@ import (
 
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // frontal reports whether the line is about the front bands: it names
@@ -229,4 +230,30 @@ func (r *reading) frontAsked() []engine.Key {
 		return []engine.Key{engine.FrontStitches}
 	}
 	return nil
+}
+
+// stepsApart parts the steps of the front bands, which come only where they
+// are planned, from the neckband's.
+func stepsApart(cards []rules.Card) (band, front []rules.Card) {
+	for _, c := range cards {
+		if strings.HasPrefix(c.Fields["when"], string(engine.FrontStitches)) {
+			front = append(front, c)
+		} else {
+			band = append(band, c)
+		}
+	}
+	return band, front
+}
+
+// stepNamed is the step that the words from token i on name; one of the front
+// bands only where the line says front or button.
+func (r *reading) stepNamed(i int) found {
+	words := r.l.tokens[min(i, len(r.l.tokens)):]
+	if r.l.has("front", "button", "buttonhol") {
+		if f, _ := r.x.frontSteps.bestOf(words); f.cover >= 0.5 {
+			return f
+		}
+	}
+	f, _ := r.x.steps.bestOf(words)
+	return f
 }

@@ -131,7 +131,7 @@ func (r *reading) step() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	if c.topic == "goto" {
-		f, _ := r.x.steps.bestOf(r.l.tokens[min(c.to, len(r.l.tokens)):])
+		f := r.stepNamed(c.to)
 		if f.cover < 0.5 {
 			return Meaning{}, false
 		}
@@ -144,6 +144,9 @@ func (r *reading) step() (Meaning, bool) {
 
 func (r *reading) stepMeaning(c cueHit) Meaning {
 	m := Meaning{Kind: Step, Move: Move{What: c.topic, Done: r.cue(toldDone), Along: r.along()}}
+	if c.topic == "fronts" {
+		m.Move.What, m.Move.Step = "goto", "front-hang"
+	}
 	if id := r.finished(); id != "" && c.topic == "next" {
 		m.Move.What, m.Move.Step = "finished", id
 	}

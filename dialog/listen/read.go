@@ -98,6 +98,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		r.revise,
 		r.around,
 		r.yarnCount,
+		r.yarnAsked,
 		r.fronts,
 		r.atMachine,
 		r.calibrate,

@@ -41,6 +41,19 @@ func (r *reading) yarnCount() (Meaning, bool) {
 	return m, true
 }
 
+// yarnAsked: whether a yarn suits the gauge, and what the yarn left allows.
+func (r *reading) yarnAsked() (Meaning, bool) {
+	if !r.asks() || r.b.problem.Code != "" || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") {
+		return Meaning{}, false
+	}
+	for _, topic := range []Kind{"yarn-right", "yarn-allows"} {
+		if r.cue(topic) {
+			return Meaning{Kind: Number, Topic: string(topic), Keys: []engine.Key{engine.YarnLength}, Sets: dedupe(r.b.sets)}, true
+		}
+	}
+	return Meaning{}, false
+}
+
 // countWords are the words of the yarn counts, longest first where one holds
 // another.
 func countWords() []struct {
