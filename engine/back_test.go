@@ -112,7 +112,11 @@ func TestDeepestBand(t *testing.T) {
 		in := drawInputs(t).With(YarnLength, wholeNum(rapid.IntRange(60, 600).Draw(t, "length")))
 		grams := wholeNum(rapid.IntRange(2, 200).Draw(t, "grams"))
 		at := func(rows int) YarnState {
-			return Solve(in.Without(Depth).With(YarnLeft, grams).With(DepthRows, wholeNum(rows))).Yarn
+			p := Solve(in.Without(Depth).With(YarnLeft, grams).With(DepthRows, wholeNum(rows)))
+			if all := p.AllYarnState(); all != YarnUnknown {
+				return all // the front bands have their share
+			}
+			return p.Yarn
 		}
 		p, ok := DeepestBand(in, grams)
 		if !ok {

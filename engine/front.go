@@ -75,7 +75,10 @@ func (p Plan) FrontRib() Rib {
 func (p *Plan) frontPickUp() {
 	f, e := p.Front, p.PickUpEdge()
 	counted, said := p.In.Num(FrontCount), p.In.Has(FrontCount)
-	switch {
+	wanted := e.Length.Add(e.NeckbandDepth).Mul(e.Gauge).Div(Int(10))
+	switch most := Int(maxStitches); {
+	case said && (counted.Sign() <= 0 || most.Less(counted)), !said && most.Less(wanted), e.Rows > maxStitches:
+		return // no front is knitted so
 	case said:
 		f.PickUp = PickUp{Wanted: counted, Stitches: counted.Floor()}
 		f.PickUp.over(e.Rows, e.NeckbandRows)
