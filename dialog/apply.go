@@ -44,7 +44,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 			a.in = a.in.Without(engine.KeyBandKind) // a rolled neck is plain
 		}
 	case textKey(s.Key):
-		in, ok := a.in.WithText(s.Key, s.Text)
+		in, ok := a.replaced(s.Key).WithText(s.Key, merged(a.in, s))
 		if !ok {
 			return listen.Problem{Code: "no-such-choice", Key: s.Key, Read: s.Text}
 		}
@@ -63,7 +63,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 		case unusual:
 			a.unusual = append(a.unusual, s.Key)
 		}
-		a.in = exclusive(a.in, s.Key).With(s.Key, v)
+		a.in = exclusive(a.replaced(s.Key), s.Key).With(s.Key, v)
 	}
 	a.keys = append(without(a.keys, s.Key), s.Key)
 	return listen.Problem{}

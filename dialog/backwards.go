@@ -22,6 +22,8 @@ func (c *turn) onBackwards() (State, Reply) {
 		return c.smallestNeck()
 	case "even-margin":
 		return c.evenMargin()
+	case "fewest", "first":
+		return c.yokeBackwards()
 	}
 	var plain []listen.Set
 	stitches := 0

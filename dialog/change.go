@@ -217,9 +217,12 @@ func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) stri
 	}
 	switch {
 	case open != "":
-		return text
+		return text + c.partText(c.plan(), a.keys)
 	case wasOpen != "":
 		return text + "\n\n" + c.voice().Plan(c.plan(), c.s.Said) + "\n\n" + c.whatNext()
+	}
+	if part := c.partText(c.plan(), a.keys); part != "" {
+		return text + part
 	}
 	d := c.voice().Differences(c.solve(before), c.plan())
 	switch {

@@ -117,7 +117,7 @@ func (c *turn) needleIs(p engine.Plan, k engine.Key, cols []int, what string) (s
 }
 
 func (c *turn) rehangPart(p engine.Plan) (string, bool) {
-	if !p.In.Has(engine.YokeStitches) || p.BandStitches == 0 {
+	if _, _, ok := p.Waiting(); !ok || p.BandStitches == 0 {
 		return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will spread the decreases.", true
 	}
 	if v, ok := p.Value(engine.Rehang); ok {

@@ -68,7 +68,7 @@ func TestSpansBothEnds(t *testing.T) {
 func ends(card rules.KeyCard) []engine.Num {
 	step := engine.Frac(1, 100)
 	switch card.Dimension {
-	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks:
+	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks, rules.Count:
 		step = engine.Int(1)
 	}
 	var out []engine.Num

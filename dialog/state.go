@@ -27,7 +27,6 @@ type State struct {
 	Doubt   []listen.Set // values asked about: a yes takes them
 	Amount  listen.Ask   // a change whose amount was asked for
 	Apart   [2]string    // two troubles being told apart
-	Yoke    listen.Yoke  // the yoke asked about last, for "and with four stages"
 	Making  Making       // where she stands at the machine
 
 	Depth  int    // how many changes can be undone
@@ -73,7 +72,6 @@ type stateJSON struct {
 	WhyKey  engine.Key        `json:"why,omitempty"`
 	Apart   [2]string         `json:"apart,omitzero"`
 	Amount  listen.Ask        `json:"amount,omitzero"`
-	Yoke    listen.Yoke       `json:"yoke,omitzero"`
 	Making  Making            `json:"making"`
 	Depth   int               `json:"depth,omitempty"`
 	Undone  bool              `json:"undone,omitempty"` // an undo can be taken back
@@ -84,7 +82,7 @@ type stateJSON struct {
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Yoke: s.Yoke, Making: s.Making, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Making: s.Making, Depth: s.Depth,
 		Undone: s.undone != nil, Redone: s.Redone,
 	})
 }
@@ -98,7 +96,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Yoke: j.Yoke, Making: j.Making, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Making: j.Making, Depth: j.Depth,
 		Redone: j.Redone,
 	}
 	if j.Undone {

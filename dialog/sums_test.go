@@ -92,12 +92,12 @@ type sum struct {
 var sums = []sum{
 	{"rows of both layers", regexp.MustCompile(`\b(\d+) rows a layer, (\d+) in all`), func(n []float64) bool { return n[1] == n[0] || n[1] == 2*n[0] || n[1] == 2*n[0]+1 }},
 	{"needles of the band", regexp.MustCompile(`\b(\d+) stitches,? (?:needles )?\(?L(\d+) to R(\d+)`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
-	{"colours of a row", regexp.MustCompile(`Row of (\d+) stitches: \*\*(\d+) contrast, (\d+) main`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
-	{"repeats of a row", regexp.MustCompile(`Row of (\d+) stitches(?s:.*?)\((\d+) repeats of (\d+) and (\d+) stitch`), func(n []float64) bool { return n[0] == n[1]*n[2]+n[3] }},
-	{"needles of a colour", regexp.MustCompile(`\*\*(\d+) contrast(?s:.*?)- left: .*?(\d+) in all\n- right: .*?(\d+) in all`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
-	{"pieces of a stage", regexp.MustCompile(`\| (\d+) \| [^|]* \| [^|]* \| 2: (\d+) \+ (\d+) \|`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
+	{"colours of a row", regexp.MustCompile(`over \*\*(\d+) stitches\*\*(?s:.*?)\n\| 1 \| \S+ \| (\d+) \| (\d+) \|`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
+	{"repeats of a row", regexp.MustCompile(`over \*\*(\d+) stitches\*\*(?s:.*?)\((\d+) repeats? of (\d+) and (\d+) stitch`), func(n []float64) bool { return n[0] == n[1]*n[2]+n[3] }},
+	{"needles of a colour", regexp.MustCompile(`Left, out from the centre: .*?(\d+) in all\.\n- Right: .*?(\d+) in all\.\n- (\d+) contrast`), func(n []float64) bool { more := n[0] + n[1] - n[2]; return more >= 0 && more <= 2 }},
+	{"pieces of a stage", regexp.MustCompile(`\| \w+ \| (\d+) \| [^|\n]* \| [^|\n]* \| [^|\n]*(?: \| \d*)? \| 2: (\d+) \+ (\d+) \|`), func(n []float64) bool { return n[0] == n[1]+n[2] }},
 	{"rounding of a stage", regexp.MustCompile(`\| (\d+) \| ([\d.]+) \(([+-][\d.]+)\) \|`), func(n []float64) bool { return math.Abs(n[0]-n[1]-n[2]) < 0.006 }},
-	{"stitches that a stage loses", regexp.MustCompile(`\| \w+ \| (\d+) \| [^|]* \| [^|]* \| [^|]* \|\n\| \w+ \| (\d+) \| [^|]* \| (\d+) \|`), func(n []float64) bool { return n[0]-n[1] == n[2] }},
+	{"stitches that a stage loses", regexp.MustCompile(`\n\| \w+ \| (\d+) \|[^\n]*\n\| \w+ \| (\d+) \| [^|\n]* \| (\d+) \|`), func(n []float64) bool { return n[0]-n[1] == n[2] }},
 	{"buttonholes", regexp.MustCompile(`\*\*(\d+) buttonholes of (\d+) stitches over (\d+) stitches\*\*, (\d+) outside each end(?s:.*?)Gaps between them: (.*?) \(`), func(n []float64) bool {
 		total := n[0]*n[1] + 2*n[3]
 		for _, gap := range n[4:] {
@@ -196,6 +196,7 @@ func TestRepliesAddUp(t *testing.T) {
 
 // around are questions about the work around the band whose replies add up.
 var around = []string{
+	"what does contrast every fourth over 105 stitches take, card for row 1", "what would x..x.. over 77 take, card for row 1",
 	"3 stages 240 to 105, repeats 12 8 6", "four stages from 240 heights 8 6 5 4 cm", "6 stages 300 to 97", "2 stages 160 to 105",
 	"5 buttonholes of 3 stitches over 96, margins 4", "7 buttonholes of 2 stitches over 110, margins 3", "6 buttonholes of 4 stitches over 131, margins 5",
 	"x..x.. over 105, x being contrast", "contrast every fourth over 105 stitches", "every other over 96 stitches",

@@ -116,10 +116,11 @@ func (c *turn) stitchNumbers(p engine.Plan) string {
 // recountNumbers is the map for the count that was really there.
 func (c *turn) recountNumbers(p engine.Plan, sign int) string {
 	n := c.m.Slip.Count
-	if n == 0 || n > 60 || !p.In.Has(engine.YokeStitches) {
+	yoke, _, ok := p.Waiting()
+	if n == 0 || n > 60 || !ok {
 		return ""
 	}
-	yoke := p.In.Int(engine.YokeStitches) + sign*n
+	yoke += sign * n
 	q := engine.Solve(p.In.With(engine.YokeStitches, engine.Int(int64(yoke))))
 	if q.Rehang == nil {
 		return fmt.Sprintf("If the yoke had %d, the band's %d do not go from it one or two to a needle.", yoke, p.BandStitches)

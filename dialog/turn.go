@@ -57,7 +57,7 @@ func (c *turn) run() (State, Reply) {
 	case listen.Help:
 		return c.onHelp()
 	case listen.Parts:
-		return c.onParts()
+		return c.onYoke()
 	case listen.Vague:
 		return c.onVague()
 	case listen.Chat:

@@ -16,6 +16,9 @@ func (c *turn) onWhy() (State, Reply) {
 	if c.m.Topic == "not" {
 		return c.whyNot(p)
 	}
+	if i := c.stageWhy(p); i >= 0 {
+		return c.whyStage(p, i)
+	}
 	keys := c.whyKeys(p)
 	switch {
 	case len(keys) == 0 && c.m.HasFig:

@@ -1,7 +1,6 @@
 package dialog
 
 import (
-	"errors"
 	"fmt"
 
 	"foldrow/dialog/answer"
@@ -9,211 +8,288 @@ import (
 	"foldrow/engine"
 )
 
-// usualStages is how many stages are planned where none are said: three
-// decreases are the commonest (common practice).
-const usualStages = 3
-
-// mostStages is how many stages are planned at most.
-const mostStages = 20
-
-// yokeStages plans the stages that the line tells, laid over the yoke asked
-// about before.
-func (c *turn) yokeStages() (string, []string) {
-	said := merged(c.s.Yoke, c.m.Parts.Yoke)
-	var notes []string
-	if said.Start == 0 {
-		var note string
-		if said.Start, note = c.yokeStart(said); note != "" {
-			notes = append(notes, note)
-		}
+// onYoke answers a question about the yoke or its chart. What the line brings
+// with it serves this answer only.
+func (c *turn) onYoke() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
 	}
-	if said.Start == 0 {
-		return "For the stages I need the stitches of the first one, or of the body below it; three or four stages are usual (common practice). For example: *3 stages 240 to 105, repeats 12 8 6*, or *yoke for a body of 180 stitches*.", nil
+	if len(a.keys) > 0 {
+		c.about = &a.in
 	}
-	if said.Neck == 0 {
-		said.Neck = c.plan().BandStitches
-		if said.Neck == 0 {
-			c.s.Yoke = said
-			return fmt.Sprintf("The yoke begins with %d stitches. How many has the neckband? Answer the five questions first, or say for example *3 stages %d to 105*.", said.Start, said.Start), nil
-		}
-		notes = append(notes, fmt.Sprintf("taking the neckband's %d stitches as the end", said.Neck))
+	p := engine.Solve(c.filled(a.in))
+	text := c.yokeAnswer(p)
+	if len(a.keys) > 0 {
+		text += "\n\nThe plan is not changed; say it without the question to set it."
 	}
-	if tooMany(said.Start) || said.Start < 2 {
-		return fmt.Sprintf("A yoke of that size is beyond what I plan (%d stitches at most). For example: *3 stages 240 to 105*.", mostStitches), nil
-	}
-	if said.Stages > mostStages {
-		return fmt.Sprintf("I plan at most %d stages; three or four are usual (common practice). For example: *3 stages %d to %d*.", mostStages, max(said.Start, said.Neck), min(said.Start, said.Neck)), nil
-	}
-	y, more := c.yokeSpec(&said)
-	notes = append(notes, more...)
-	c.s.Yoke = said
-	stages, err := engine.Stages(y)
-	if err != nil {
-		return c.voice().YokeFault(err) + c.nearest(y, err), nil
-	}
-	counts, lost, pieces := []int{}, []int{}, []int{}
-	for i, s := range stages {
-		counts = append(counts, s.Count)
-		pieces = append(pieces, len(s.Pieces))
-		if i > 0 {
-			lost = append(lost, s.Decreases)
-		}
-	}
-	c.answer("stage_counts", counts)
-	c.answer("stage_decreases", lost)
-	c.answer("stage_pieces", pieces)
-	text, cautions := c.voice().Stages(y, stages, notes)
-	if said.Bust.Sign() > 0 {
-		text += "\n\n" + c.depthFor(said.Bust, len(y.Stages))
-	}
-	return text, cautions
+	return c.s, c.reply("number", text)
 }
 
-// merged is the new question over the yoke asked about before. A question
-// with a first stage of its own is a new yoke.
-func merged(old, now listen.Yoke) listen.Yoke {
-	if now.Start > 0 || now.Body > 0 || now.Bust.Sign() > 0 {
-		return now
-	}
-	if now.Neck > 0 {
-		old.Neck = now.Neck
-	}
-	if now.Stages > 0 {
-		old.Stages = now.Stages
-	}
-	if len(now.Repeats) > 0 {
-		old.Repeats = now.Repeats
-	}
-	if now.Edge > 0 {
-		old.Edge = now.Edge
-	}
-	if now.Method != "" {
-		old.Method = now.Method
-	} else if now.Stages > 0 {
-		old.Method = "" // the sequences have their own number of stages
-	}
-	old.Heights = now.Heights
-	return old
-}
-
-// yokeStart is the first stage from the body, or from bust and gauge.
-func (c *turn) yokeStart(y listen.Yoke) (int, string) {
-	body := y.Body
-	how := fmt.Sprintf("body %d", body)
-	if g := c.known(engine.StitchGauge); body == 0 && y.Bust.Sign() > 0 && g.Sign() > 0 {
-		body = y.Bust.Mul(g).Div(engine.Int(10)).Round()
-		how = fmt.Sprintf("bust %s at your gauge, body %d", c.voice().Len(y.Bust.Float()), body)
-	}
-	if body == 0 || body > mostStitches {
-		return 0, ""
-	}
-	start := engine.YokeBase(body)
-	return start, fmt.Sprintf("from %s: body and two sleeves less the underarms make %d by the published percentages", how, start)
-}
-
-// yokeSpec is the engine's question, with what was assumed in words.
-func (c *turn) yokeSpec(y *listen.Yoke) (engine.YokeSpec, []string) {
-	var notes []string
-	n := y.Stages
+// yokeAnswer is the part of the yoke or the chart that the line is about.
+func (c *turn) yokeAnswer(p engine.Plan) string {
+	v := c.voice()
+	stage, row := c.stageAsked(p), c.rowAsked(p)
 	switch {
-	case n > 0:
-	case len(y.Repeats) > 1:
-		n = min(len(y.Repeats), mostStages)
-	case len(y.Heights) > 1:
-		n = len(y.Heights)
-	case y.Method == engine.SequenceC:
-		n = 4
-	default:
-		n = usualStages
-		if y.Method == "" || y.Method == engine.EqualCuts || y.Method == engine.StraightCone {
-			notes = append(notes, fmt.Sprintf("taking %d stages, as none were said", n))
+	case c.m.Topic == "float-limit":
+		return c.floatLimit(p)
+	case c.m.Topic == "chart" && p.Chart == nil:
+		return "For a row card I need the row. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx.*, x being contrast."
+	case c.m.Topic == "chart":
+		return c.chartAnswer(p, row)
+	case c.m.Topic == "yoke-depth":
+		return c.depthAnswer(p)
+	case p.Yoke == nil || p.Yoke.Spec.Start == 0:
+		return "For the stages I need the stitches of the first one, or of the body below it; three or four stages are usual (common practice). For example: *yoke of 264 stitches in 4 stages*, *yoke from 240 to 105*, or *yoke for a body of 180 stitches*."
+	case p.Yoke.Stages == nil:
+		return v.Yoke(p)
+	case stage >= 0 && !c.lineHas("draw"):
+		c.answer(engine.StageRehang, p.Yoke.Stages[stage].Hangings)
+		c.answer(engine.StageCounts, p.Yoke.Stages[stage].Count)
+		return v.Hang(p, stage)
+	case c.lineHas("pieces", "needles"):
+		c.answerKeys(p, engine.StageNeedles, engine.StagePieces, engine.OnePieceFrom)
+		return v.Pieces(p)
+	case c.lineHas("draw", "profile", "picture", "shape"):
+		c.answerKeys(p, engine.StageCounts, engine.YokeDepthResult, engine.YokeSlope)
+		return v.Profile(p)
+	}
+	c.yokeFacts(p)
+	return v.Yoke(p)
+}
+
+// yokeFacts notes the yoke's main lists for JSON.
+func (c *turn) yokeFacts(p engine.Plan) {
+	c.answerKeys(p, engine.StageCounts, engine.StageDecreases, engine.StagePieces)
+}
+
+func (c *turn) answerKeys(p engine.Plan, keys ...engine.Key) {
+	for _, k := range keys {
+		if val, ok := valueJSON(p, k); ok {
+			c.answer(k, val)
 		}
 	}
-	method := y.Method
+}
+
+// stageAsked is the stage that a question names, from 0; -1 where it names
+// none.
+func (c *turn) stageAsked(p engine.Plan) int {
+	if c.m.Count < 1 || p.Yoke == nil || c.m.Count > len(p.Yoke.Stages) {
+		return -1
+	}
+	return c.m.Count - 1
+}
+
+// rowAsked is the row of the chart that a question names, from 0; -1 for none.
+func (c *turn) rowAsked(p engine.Plan) int {
+	if c.m.Move.Row < 1 || p.Chart == nil || c.m.Move.Row > len(p.Chart.Rows) {
+		return -1
+	}
+	return c.m.Move.Row - 1
+}
+
+// lineHas reports whether one of the words stands in the line as a part of the
+// meaning that the listener handed on.
+func (c *turn) lineHas(words ...string) bool {
+	for _, w := range words {
+		if c.m.Part == w {
+			return true
+		}
+	}
+	return false
+}
+
+// depthAnswer is how deep the yoke is, or should be for a bust.
+func (c *turn) depthAnswer(p engine.Plan) string {
+	y := p.Yoke
 	switch {
-	case method == "":
-		method = engine.EqualCuts
-	case method == "percent" && n == 4:
-		method = engine.SequenceC
-	case method == "percent":
-		method = engine.SequenceA
-	}
-	spec := engine.YokeSpec{Start: y.Start, Neck: y.Neck, Method: method, Bed: c.known(engine.BedNeedles).Floor(), Gauge: c.known(engine.StitchGauge)}
-	for i := range n {
-		s := engine.StageSpec{Edge: y.Edge, Height: engine.Int(1)}
-		if len(y.Repeats) > 0 {
-			s.Repeat = y.Repeats[min(i, len(y.Repeats)-1)]
+	case y != nil && y.HasBust:
+		c.answerKeys(p, engine.YokeDepthLow, engine.YokeDepthHigh, engine.YokeDepthRule, engine.YokeRowsResult, engine.YokeDepthResult)
+		if y.HasDepth && y.Stages != nil {
+			return c.voice().Profile(p)
 		}
-		if i < len(y.Heights) {
-			s.Height = y.Heights[i]
-		}
-		spec.Stages = append(spec.Stages, s)
+		return c.voice().YokeDepth(p)
+	case y != nil && y.HasDepth && y.Stages != nil:
+		c.answerKeys(p, engine.YokeRowsResult, engine.YokeDepthResult, engine.YokeSlope)
+		return c.voice().Profile(p)
 	}
-	if method == engine.StraightCone && len(y.Heights) < n {
-		notes = append(notes, "taking the stages as equally high, which makes a cone the same as equal cuts; say *heights 8 6 4 cm* for others")
-	}
-	if k := len(y.Repeats); k > 1 && k < n {
-		notes = append(notes, fmt.Sprintf("taking the repeat of %d for the remaining stages too", y.Repeats[k-1]))
-	}
-	return spec, notes
+	return "For the depth I need the bust or chest. For example: *how deep is the yoke for a 94 cm bust*."
 }
 
-// nearest is a line that works in place of a yoke that does not, found by
-// trying; "" where none was found.
-func (c *turn) nearest(y engine.YokeSpec, err error) string {
-	var cuts *engine.CutsError
-	var neck *engine.NeckError
+// chartAnswer is the chart, one row's card, or its picture.
+func (c *turn) chartAnswer(p engine.Plan, row int) string {
+	v := c.voice()
 	switch {
-	case errors.As(err, &cuts):
-		y.Method = engine.EqualCuts
-		if len(y.Stages) == 0 {
-			return ""
+	case p.Chart.Cards == nil:
+		return v.Chart(p)
+	case row >= 0:
+		c.rowFacts(p, row)
+		return v.CardText(p, row)
+	case c.m.Move.Row > 0:
+		return fmt.Sprintf("The chart has rows 1 to %d.", len(p.Chart.Rows))
+	case c.lineHas("draw", "picture", "show"):
+		return answer.ChartPicture(p)
+	}
+	c.chartFacts(p)
+	return v.Chart(p)
+}
+
+func (c *turn) chartFacts(p engine.Plan) {
+	c.answerKeys(p, engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.FloatLongest, engine.FloatLongestCm, engine.FloatMost, engine.MainYarn, engine.ContrastYarn)
+}
+
+// rowFacts notes one row for JSON under the keys of the lists.
+func (c *turn) rowFacts(p engine.Plan, row int) {
+	for _, k := range []engine.Key{engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.ChartCatches, engine.ChartMainYarn, engine.ChartSecondYarn} {
+		switch list, _ := p.Value(k); l := list.(type) {
+		case [][]string:
+			c.answer(k, l[row])
+		case []int:
+			c.answer(k, l[row])
+		case []float64:
+			c.answer(k, round4(l[row]))
 		}
-	case errors.As(err, &neck) && y.Neck < y.Start && y.Method != engine.EqualCuts:
-		y.Method = engine.EqualCuts
-	case errors.As(err, &neck) && neck.Most >= 1:
-		y.Neck = min(y.Neck, neck.Most)
-	default:
-		return ""
 	}
-	stages, err := engine.Stages(y)
-	if err != nil {
-		return ""
-	}
-	return " The nearest that works: " + answer.StageCounts(stages) + " (" + answer.MethodName(y.Method) + ")."
 }
 
-// yokeDepth is how deep a yoke is for a bust.
-func (c *turn) yokeDepth() string {
-	bust := c.m.Parts.Bust
-	if bust.Sign() == 0 {
-		return "For the depth I need the bust or chest. For example: *how deep is the yoke for a 94 cm bust*."
-	}
-	if bust.Less(engine.Int(30)) || engine.Int(250).Less(bust) {
-		return fmt.Sprintf("A bust of %s is outside what is knitted (30 to 250 cm). For example: *how deep is the yoke for a 94 cm bust*.", c.voice().Len(bust.Float()))
-	}
-	return c.depthFor(bust, 0)
+// floatLimit is the longest float that is left alone.
+func (c *turn) floatLimit(p engine.Plan) string {
+	in := p.In
+	spec := engine.RowSpec{Gauge: in.Num(engine.StitchGauge), LimitLength: in.Num(engine.FloatLimit), LimitStitches: in.Int(engine.FloatStitches)}
+	card := engine.Row(nil, spec)
+	c.answer(engine.FloatMost, card.Limit)
+	return c.voice().FloatLimit(card.Limit, spec, c.caution("loose-floats"))
 }
 
-// depthFor is the published depth for a bust, with rows where the gauge is
-// known, over so many stages where they are.
-func (c *turn) depthFor(bust engine.Num, stages int) string {
-	d := engine.YokeDepthFor(bust)
-	c.answer("yoke_depth_low", round4(d.Low.Float()))
-	c.answer("yoke_depth_high", round4(d.High.Float()))
-	c.answer("yoke_depth_rule", round4(d.Rule.Float()))
-	text := c.voice().YokeDepth(bust, d)
-	g := c.known(engine.RowGauge)
-	if g.Sign() <= 0 {
-		return text
-	}
-	rows := func(cm engine.Num) int { return cm.Mul(g).Div(engine.Int(10)).Round() }
-	c.answer("yoke_rows_low", rows(d.Low))
-	c.answer("yoke_rows_high", rows(d.High))
-	text += fmt.Sprintf(" At your row gauge that is %d to %d rows.", rows(d.Low), rows(d.High))
-	if stages > 1 {
-		mid := d.Low.Add(d.High).Div(engine.Int(2))
-		text += fmt.Sprintf(" Shared over %d stages: %s rows.", stages, answer.Counts(engine.StageRows(mid, g, stages)))
+// partText is the answer of the part around the band that the keys belong to,
+// shown once something of it was set; "" where they belong to none.
+func (c *turn) partText(p engine.Plan, keys []engine.Key) string {
+	var text string
+	seen := map[string]bool{}
+	for _, k := range keys {
+		card, _ := c.book.Key(k)
+		if card.Part == "" || seen[card.Part] {
+			continue
+		}
+		seen[card.Part] = true
+		part := ""
+		switch card.Part {
+		case "yoke":
+			part = c.yokeSet(p, k)
+		case "chart":
+			part = c.chartSet(p, keys)
+		}
+		if part != "" {
+			text += "\n\n" + part
+		}
 	}
 	return text
+}
+
+// yokeSet is what to show when the yoke was changed: a count found on a stage
+// leads to the next hanging at once.
+func (c *turn) yokeSet(p engine.Plan, k engine.Key) string {
+	y := p.Yoke
+	if k == engine.StageHad && y != nil && y.Stages != nil {
+		for i := len(y.Stages) - 2; i >= 0; i-- {
+			if c.hadNow(i) {
+				c.answer(engine.StageRehang, y.Stages[i+1].Hangings)
+				return c.voice().Hang(p, i+1)
+			}
+		}
+	}
+	if y != nil && y.Stages != nil {
+		c.yokeFacts(p)
+	}
+	return c.voice().Yoke(p)
+}
+
+// hadNow reports whether this line told the count found on stage i.
+func (c *turn) hadNow(i int) bool {
+	for _, s := range c.m.Sets {
+		if s.Key == engine.StageHad && len(s.Text) > 1 && s.Text[:len(s.Text)-len(afterSign(s.Text))-1] == fmt.Sprint(i+1) {
+			return true
+		}
+	}
+	return false
+}
+
+func afterSign(s string) string {
+	for i := range s {
+		if s[i] == '=' {
+			return s[i+1:]
+		}
+	}
+	return s
+}
+
+func (c *turn) chartSet(p engine.Plan, keys []engine.Key) string {
+	if p.Chart == nil {
+		return ""
+	}
+	text := c.voice().Chart(p)
+	if p.Chart.Cards != nil {
+		c.chartFacts(p)
+	}
+	if ask := answer.ChartChoice(p.Chart); ask != "" && hasKey(keys, engine.KeyChart) {
+		text += "\n\n" + ask
+	}
+	return text
+}
+
+// yokeBackwards: how many stages for a share, what first stage for a count.
+func (c *turn) yokeBackwards() (State, Reply) {
+	a := c.apply(c.base(), c.m.Sets)
+	if a.problem.Code != "" {
+		return c.onUnclear(a.problem)
+	}
+	in := c.filled(a.in)
+	share := engine.Frac(1, 3)
+	if c.m.HasFig && c.m.Figure.Less(engine.Int(1)) {
+		share = c.m.Figure
+	}
+	if c.m.Topic == "fewest" {
+		return c.fewestStages(in, share)
+	}
+	return c.firstStage(in, share)
+}
+
+func (c *turn) fewestStages(in engine.Inputs, share engine.Num) (State, Reply) {
+	n, p, ok := engine.FewestStages(in, share)
+	if !ok {
+		return c.s, c.reply("backwards", "For that I need the yoke's first stage and its neck, and a share that can be kept. For example: *yoke from 264 to 109*.")
+	}
+	c.answer(engine.YokeStages, n)
+	c.answerKeys(p, engine.StageCounts, engine.LargestCut)
+	return c.s, c.reply("backwards", fmt.Sprintf("**%s**: %s. The largest cut then takes %s %%, not over %s %%. Say *%d stages* to set it.",
+		title(answer.Count(n, "stage", "stages")), answer.StageCounts(p.Yoke.Stages), trimFloat(100*p.Yoke.Stages[p.Yoke.Steepest-1].Share().Float()), trimFloat(100*share.Float()), n))
+}
+
+func (c *turn) firstStage(in engine.Inputs, share engine.Num) (State, Reply) {
+	var first int
+	var p engine.Plan
+	var ok bool
+	what := fmt.Sprintf("no cut takes over %s %%", trimFloat(100*share.Float()))
+	if c.m.Count > 0 && c.m.HasFig && c.m.Figure.IsInt() {
+		first, p, ok = engine.FirstFor(in, c.m.Count, c.m.Figure.Floor())
+		what = fmt.Sprintf("stage %d has %d", c.m.Count, c.m.Figure.Floor())
+	} else {
+		first, p, ok = engine.LargestFirst(in, share)
+	}
+	if !ok {
+		return c.s, c.reply("backwards", "For that I need the neckband's stitches, or *yoke neck 105*, and a yoke that can be. For example: *what first stage gives 132 at stage 3*.")
+	}
+	c.answer(engine.YokeFirst, first)
+	c.answerKeys(p, engine.StageCounts)
+	return c.s, c.reply("backwards", fmt.Sprintf("At most **%d stitches** on the first stage, so that %s: %s. Say *yoke of %d stitches* to set it.",
+		first, what, answer.StageCounts(p.Yoke.Stages), first))
+}
+
+// merged is a list that a line adds to: counts found on further stages stand
+// beside those told before.
+func merged(in engine.Inputs, s listen.Set) string {
+	if s.Key == engine.StageHad && in.Has(s.Key) {
+		return in.Text(s.Key) + " " + s.Text
+	}
+	return s.Text
 }

@@ -116,6 +116,47 @@ func drawInputs(t *rapid.T) Inputs {
 		whole(HoleMargin, 0, 20)
 		maybe(Button, whole, 3, 60)
 	}
+	if rapid.Bool().Draw(t, "a yoke") {
+		in = drawYoke(t, in)
+	}
 	in = in.With(RibDraw, Frac(int64(rapid.IntRange(40, 100).Draw(t, "draw")), 100))
+	return in
+}
+
+// drawYoke adds a yoke and a chart, drawn from what a knitter may say.
+func drawYoke(t *rapid.T, in Inputs) Inputs {
+	whole := func(k Key, low, high int) {
+		if rapid.Bool().Draw(t, "has "+string(k)) {
+			in = in.With(k, wholeNum(rapid.IntRange(low, high).Draw(t, string(k))))
+		}
+	}
+	text := func(k Key, choices ...string) {
+		if rapid.Bool().Draw(t, "has "+string(k)) {
+			next, ok := in.WithText(k, rapid.SampledFrom(choices).Draw(t, string(k)))
+			if !ok {
+				t.Fatalf("%s takes none of %q", k, choices)
+			}
+			in = next
+		}
+	}
+	whole(YokeFirst, 20, 600)
+	whole(BodyStitches, 60, 400)
+	whole(Bust, 40, 160)
+	whole(YokeNeck, 10, 200)
+	whole(YokeStages, 1, 9)
+	whole(StageEdge, 0, 3)
+	whole(YokeDepthWanted, 8, 40)
+	whole(YokeRows, 10, 120)
+	whole(ChartStage, 1, 6)
+	whole(ChartStitches, 4, 400)
+	whole(ChartTimes, 1, 3)
+	whole(FloatLimit, 1, 5)
+	whole(FloatStitches, 2, 8)
+	text(KeyYokeMethod, TextChoices(KeyYokeMethod)...)
+	text(StageRepeats, "12 8 6", "4", "6 6 3 2 2", "24 12")
+	text(StageHeights, "8 6 4", "5", "17/2 4 3 2")
+	text(StageHad, "1=240", "2=131 3=98", "1=90")
+	text(KeyChart, "x...", "x..x../.xx.", "xx", ".x/x./..", "x......x........")
+	text(ChartPlace, TextChoices(ChartPlace)...)
 	return in
 }

@@ -49,19 +49,20 @@ const (
 	AllYarnGrams    Key = "all_yarn_grams"
 )
 
-// frontKeys are the inputs that bring the front bands into a plan.
+// frontKeys are the inputs that bring the front bands into a plan, side by side
+// in numberKeys.
 var frontKeys = [...]Key{FrontEdge, EdgeRows, NeckbandEnd, FrontGauge, FrontRowGauge, FrontLayers,
 	FrontCount, Holes, HoleSpacing, HoleStitches, HoleMargin, Button}
 
-var frontMask = func() (mask uint64) {
-	for _, k := range frontKeys {
-		mask |= 1 << numberIndex[k]
-	}
-	return mask
-}()
-
 // HasFronts reports whether anything was said of the front bands.
-func (in Inputs) HasFronts() bool { return in.set&frontMask != 0 || in.Text(KeyFrontRib) != "" }
+func (in Inputs) HasFronts() bool {
+	for i := numberIndex[frontKeys[0]]; i <= numberIndex[frontKeys[len(frontKeys)-1]]; i++ {
+		if in.set[i] {
+			return true
+		}
+	}
+	return in.Text(KeyFrontRib) != ""
+}
 
 // usualHole is the stitches of a buttonhole where neither it nor the button is
 // said (common practice).

@@ -55,12 +55,9 @@ type Inputs struct {
 	Garment Garment
 	Rib     Rib
 	nums    [numberOfNumberKeys]Num
-	set     uint64
+	set     [numberOfNumberKeys]bool
 	texts   [numberOfTextKeys]string
 }
-
-// set has a bit for every number: more than 64 do not compile.
-const _ = uint(64 - numberOfNumberKeys)
 
 // numberKeys lists the inputs that are numbers, in the order of the design's
 // table, which is also the order in which they are shown.
@@ -74,6 +71,9 @@ var numberKeys = [...]Key{
 	RestHours,
 	FrontEdge, EdgeRows, NeckbandEnd, FrontGauge, FrontRowGauge, FrontLayers,
 	FrontCount, Holes, HoleSpacing, HoleStitches, HoleMargin, Button,
+	YokeFirst, BodyStitches, Bust, YokeNeck, YokeStages, StageEdge,
+	YokeDepthWanted, YokeRows, ChartStage, ChartStitches, ChartTimes,
+	FloatLimit, FloatStitches,
 }
 
 const numberOfNumberKeys = len(numberKeys)
@@ -117,7 +117,7 @@ func (in Inputs) Has(k Key) bool {
 		return in.Rib.IsSet()
 	}
 	if i, ok := numberIndex[k]; ok {
-		return in.set&(1<<i) != 0
+		return in.set[i]
 	}
 	return in.Text(k) != ""
 }
@@ -125,7 +125,7 @@ func (in Inputs) Has(k Key) bool {
 // With is in with number k set to v. A key that is no number changes nothing.
 func (in Inputs) With(k Key, v Num) Inputs {
 	if i, ok := numberIndex[k]; ok {
-		in.nums[i], in.set = v, in.set|1<<i
+		in.nums[i], in.set[i] = v, true
 	}
 	return in
 }
@@ -145,7 +145,7 @@ func (in Inputs) Without(k Key) Inputs {
 		in.Rib = Rib{}
 	default:
 		if i, ok := numberIndex[k]; ok {
-			in.nums[i], in.set = Num{}, in.set&^(1<<i)
+			in.nums[i], in.set[i] = Num{}, false
 		} else if i := textIndex(k); i >= 0 {
 			in.texts[i] = ""
 		}
@@ -167,8 +167,8 @@ func (in Inputs) Same(other Inputs, k Key) bool {
 // Over is in laid over defaults: what in has not set comes from defaults.
 func (in Inputs) Over(defaults Inputs) Inputs {
 	for i := range numberKeys {
-		if in.set&(1<<i) == 0 && defaults.set&(1<<i) != 0 {
-			in.nums[i], in.set = defaults.nums[i], in.set|1<<i
+		if !in.set[i] && defaults.set[i] {
+			in.nums[i], in.set[i] = defaults.nums[i], true
 		}
 	}
 	for i, t := range defaults.texts {

@@ -39,11 +39,29 @@ const (
 	YarnLength      Key = "yarn_length" // m per 100 g
 	YarnLeft        Key = "yarn_left"   // g
 	RowYarn         Key = "row_yarn"    // cm per stitch
+	YokeFirst       Key = "yoke_first"  // stitches of the yoke's first stage
+	BodyStitches    Key = "body_stitches"
+	Bust            Key = "bust"
+	YokeNeck        Key = "yoke_neck" // stitches the yoke ends on
+	YokeStages      Key = "stages"
+	StageEdge       Key = "stage_edge"
+	YokeDepthWanted Key = "yoke_depth"
+	YokeRows        Key = "yoke_rows"
+	ChartStage      Key = "chart_stage"
+	ChartStitches   Key = "chart_stitches"
+	ChartTimes      Key = "chart_times"
+	FloatLimit      Key = "float_limit"    // cm
+	FloatStitches   Key = "float_stitches" // the same in stitches, instead
 )
 
 // What the knitter says in words or lists rather than one number.
 const (
 	KeyYokeMethod Key = "yoke_method"
+	StageRepeats  Key = "stage_repeats" // whole numbers, by stage
+	StageHeights  Key = "stage_heights" // cm, by stage
+	StageHad      Key = "stage_had"     // counts found on the needles: "2=131"
+	KeyChart      Key = "chart"         // rows of x and . in the order of knitting
+	ChartPlace    Key = "chart_place"
 )
 
 // What the plan works out.
@@ -77,4 +95,47 @@ const (
 	BandYarnGrams          Key = "band_yarn_grams"
 	LoopLength             Key = "loop_length"
 	HeadOpening            Key = "head_opening"
+)
+
+// What is worked out of the yoke above the band. Lists are by stage, the neck
+// last unless noted.
+const (
+	StageCounts     Key = "stage_counts"
+	StageDecreases  Key = "stage_decreases" // lost on the way to each stage after the first
+	StageErrors     Key = "stage_errors"    // stitches that rounding moved each count
+	StageCuts       Key = "stage_cuts"      // percent lost, as stage_decreases
+	StagePieces     Key = "stage_pieces"
+	StageNeedles    Key = "stage_needles" // first and last needle of each piece
+	StageRehang     Key = "stage_rehang"  // stitches per needle, every hanging of each stage
+	StageRowsKey    Key = "stage_rows"    // without the neck
+	LargestCut      Key = "largest_cut"   // percent
+	DoubledGap      Key = "doubled_gap"   // fewest single needles between two doubled ones
+	OnePieceFrom    Key = "one_piece_from"
+	YokeRowsResult  Key = "yoke_rows_result"
+	YokeDepthResult Key = "yoke_depth_result"
+	YokeDepthLow    Key = "yoke_depth_low"  // published for the bust
+	YokeDepthHigh   Key = "yoke_depth_high" // the same
+	YokeDepthRule   Key = "yoke_depth_rule" // a quarter of the girth
+	YokeSlope       Key = "yoke_slope"
+)
+
+// What is worked out of a colour chart. Lists are by row as it is knitted.
+const (
+	ChartRows       Key = "chart_rows"
+	ChartRepeat     Key = "chart_repeat"
+	ChartWidth      Key = "chart_width"   // stitches of a row
+	ChartNeedles    Key = "chart_needles" // to bring forward, from the centre out
+	ChartContrast   Key = "chart_contrast"
+	ChartMain       Key = "chart_main"
+	ChartCatches    Key = "chart_catches"
+	FloatLongest    Key = "float_longest"
+	FloatLongestCm  Key = "float_longest_cm"
+	FloatMost       Key = "float_most" // stitches a float may pass
+	ColourDial      Key = "colour_dial"
+	MainYarn        Key = "main_yarn"     // m, of the stage
+	ContrastYarn    Key = "contrast_yarn" // the same
+	MainGrams       Key = "main_grams"
+	ContrastGrams   Key = "contrast_grams"
+	ChartMainYarn   Key = "chart_main_yarn" // cm, by row
+	ChartSecondYarn Key = "chart_contrast_yarn"
 )

@@ -84,6 +84,9 @@ type Plan struct {
 	// A shaped neck edge.
 	PickFront, PickBack, PickSleeves, PickTotal int
 	PickDifference                              int // band's stitches less those picked up
+	// The work above the band, nil where nothing was said of it.
+	Yoke  *YokePlan
+	Chart *ChartPlan
 
 	has         known
 	grading     grading
@@ -105,6 +108,8 @@ type known struct {
 func Solve(in Inputs) Plan {
 	p := Plan{In: in}
 	p.solveStitches()
+	p.solveYoke()
+	p.solveWaiting()
 	p.solveRows()
 	p.solveWidths()
 	p.solveComfort()
@@ -115,5 +120,6 @@ func Solve(in Inputs) Plan {
 	p.solveShaped()
 	p.solveMachine()
 	p.solveFronts()
+	p.solveChart()
 	return p
 }

@@ -29,6 +29,7 @@ const (
 	RoundUp       = "whole-up"
 	RoundNearest  = "whole-nearest"
 	RoundFraction = "fraction-nearest" // to the nearest fraction with a denominator up to 10
+	RoundRepeat   = "repeats-nearest"  // to whole repeats, the larger on a tie
 )
 
 // The rules a number can come from.
@@ -93,6 +94,24 @@ const (
 	RuleLoopWeight     = "loop-from-weight"
 	RuleTex            = "tex-of-length"
 	RuleTightness      = "tightness-factor"
+	RuleBodyCount      = "body-of-bust"
+	RuleYokeBase       = "percentages"
+	RuleQuarter        = "quarter-of-girth"
+	RulePublished      = "between-published"
+	RuleStages         = "stages-told"
+	RuleYokeNeck       = "neck-of-band"
+	RuleWaiting        = "last-stage"
+	RuleStage          = "stage-between"
+	RuleCut            = "share-of-cut"
+	RuleGap            = "closest-doubled"
+	RuleOnePiece       = "bed-from-stage"
+	RuleYokeRows       = "rows-of-yoke"
+	RuleYokeDepth      = "depth-of-yoke"
+	RuleChart          = "chart-as-said"
+	RuleFloat          = "float-in-row"
+	RuleFloatMost      = "float-limit"
+	RuleColourDial     = "looser-for-colour"
+	RuleChartYarn      = "yarn-of-chart"
 )
 
 // Rules lists every rule a record can name.
@@ -105,7 +124,10 @@ func Rules() []string {
 		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
 		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
 		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
-		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness}
+		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness,
+		RuleBodyCount, RuleYokeBase, RuleQuarter,
+		RulePublished, RuleStages, RuleYokeNeck, RuleWaiting, RuleStage, RuleCut, RuleGap, RuleOnePiece,
+		RuleYokeRows, RuleYokeDepth, RuleChart, RuleFloat, RuleFloatMost, RuleColourDial, RuleChartYarn}
 }
 
 // Record is how number k of the plan came about; ok is false where it is not
@@ -116,7 +138,7 @@ func (p Plan) Record(k Key) (Record, bool) {
 		return p.said(k, k), true
 	}
 	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn,
-		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine, p.recordYarns, p.recordFront} {
+		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine, p.recordYarns, p.recordFront, p.recordYoke, p.recordChart} {
 		if r, ok := part(k); ok {
 			r.Key = k
 			if r.Rounding == "" {

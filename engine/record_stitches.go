@@ -27,7 +27,7 @@ func (p Plan) recordStitches(k Key) (Record, bool) {
 			Expr: p.seamExpr(), Value: p.SeamWidth.Float()}, true
 	case YokeDecreases:
 		return Record{Rule: RuleYoke, From: []Key{YokeStitches, BandStitches},
-			Expr:  fmt.Sprintf("%d - %d", p.In.Int(YokeStitches), n),
+			Expr:  fmt.Sprintf("%d - %d", p.YokeDecreases+n, n),
 			Value: float64(p.YokeDecreases)}, p.has.yoke
 	case LeftNeedle:
 		return Record{Rule: RuleCentred, From: []Key{BandStitches},

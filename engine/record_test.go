@@ -85,13 +85,20 @@ func TestRecordsComeTrue(t *testing.T) {
 			}
 			checkSums(t, r)
 		}
+		for i := 0; p.Yoke != nil && i < len(p.Yoke.Stages); i++ {
+			if r, ok := p.StageRecord(i); !ok || r.Value != float64(p.Yoke.Stages[i].Count) {
+				t.Fatalf("stage %d of %d has %d stitches, its record %+v", i+1, len(p.Yoke.Stages), p.Yoke.Stages[i].Count, r)
+			} else if r.Expr != "" {
+				checkSums(t, r)
+			}
+		}
 	})
 }
 
 func checkSums(t *rapid.T, r Record) {
 	got, err := evaluate(r.Expr)
 	tolerance := 0.001*math.Abs(r.Unrounded) + 1e-9
-	if r.Key == LeanDegrees && math.Abs(r.Value) > 80 {
+	if (r.Key == LeanDegrees || r.Key == YokeSlope) && math.Abs(r.Value) > 80 {
 		tolerance = 1 // the arcsine runs steep near lying flat, and figures are cut
 	}
 	switch r.Key {
@@ -145,7 +152,7 @@ func checkSums(t *rapid.T, r Record) {
 		if off > 1+1e-9 {
 			t.Fatalf("%s: %v to %v", r.Key, r.Unrounded, r.Value)
 		}
-	case RoundClosing, RoundRowsHeld:
+	case RoundClosing, RoundRowsHeld, RoundRepeat:
 		// Held against the plan itself in the tests of counts and of rows.
 	default:
 		t.Fatalf("%s: rounding %q", r.Key, r.Rounding)

@@ -134,6 +134,9 @@ func TestWholePlanHasEverything(t *testing.T) {
 	} {
 		p := Solve(fronts(t, c.in))
 		for _, k := range ResultKeys() {
+			if slices.Index(ResultKeys(), k) >= slices.Index(ResultKeys(), StageCounts) {
+				continue // of the yoke and its chart, of which nothing was said
+			}
 			v, ok := p.Value(k)
 			if slices.Contains(aroundTheBand(), k) && (!ok || k == HeadNeeded || k == HeadMissing || k == SlitLength) {
 				continue // shown only once its part was spoken of; see TestAround

@@ -134,14 +134,19 @@ func (p *Plan) solveBand(counts closing) {
 		p.FitsBed, p.Pieces = n <= bed, (n+bed-1)/bed
 	}
 	p.FitsYoke = true
-	if !in.Has(YokeStitches) {
+}
+
+// solveWaiting fills in how the band is hung from the stitches that wait.
+func (p *Plan) solveWaiting() {
+	yoke, ok := p.waiting()
+	if !ok || !p.has.band {
 		return
 	}
-	yoke := in.Int(YokeStitches)
+	n := p.BandStitches
 	p.has.yoke = true
 	p.YokeDecreases = yoke - n
 	p.FitsYoke = n <= yoke
-	p.YokeChoice = choice(in, counts.atMost(yoke))
+	p.YokeChoice = choice(p.In, closingOf(p.In).atMost(yoke))
 	if p.FitsYoke {
 		for p.Stages = 1; p.Stages < 32 && n<<p.Stages < yoke; p.Stages++ {
 			// One stage can at most put two on every needle.

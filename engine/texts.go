@@ -7,7 +7,10 @@ import (
 
 // textKeys lists the inputs that are words or lists, in the order in which
 // they are shown after the numbers. Garment and rib have fields of their own.
-var textKeys = [...]Key{KeyYokeMethod, KeyWearer, KeyFibre, KeySetMethod, KeyBandKind, KeyMachine, KeyFrontRib}
+var textKeys = [...]Key{
+	KeyYokeMethod, KeyWearer, KeyFibre, KeySetMethod, KeyBandKind, KeyMachine, KeyFrontRib,
+	StageRepeats, StageHeights, StageHad, KeyChart, ChartPlace,
+}
 
 const numberOfTextKeys = len(textKeys)
 
@@ -59,6 +62,8 @@ func TextChoices(k Key) []string {
 		return []string{BandLatched, BandMock, BandRolled}
 	case KeyMachine:
 		return []string{MachineFine, MachineStandard, MachineMid, MachineChunky}
+	case ChartPlace:
+		return []string{string(PlaceBalanced), string(PlaceMiddle), string(PlaceBetween), string(PlaceLeft), string(PlaceRight)}
 	}
 	return nil
 }
@@ -79,6 +84,16 @@ func normalText(k Key, s string) (string, bool) {
 	}
 	if slices.Contains(TextChoices(k), s) {
 		return s, true
+	}
+	switch k {
+	case StageRepeats:
+		return normalList(s, Int(1), Int(400), true)
+	case StageHeights:
+		return normalList(s, Frac(1, 10), Int(100), false)
+	case StageHad:
+		return normalPairs(s)
+	case KeyChart:
+		return normalChart(s)
 	}
 	return "", false
 }

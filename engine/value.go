@@ -10,6 +10,12 @@ var resultKeys = [...]Key{
 	HeadOpening,
 	HeadNeeded, HeadMissing, SlitLength, NeckBase, TopRoom, BandSlope, StitchPitch,
 	WorkStitches, EmptyNeedles, PickFront, PickBack, PickSleeves, PickTotal, PickDifference,
+	StageCounts, StageDecreases, StageErrors, StageCuts, StagePieces, StageNeedles,
+	StageRehang, StageRowsKey, LargestCut, DoubledGap, OnePieceFrom, YokeRowsResult,
+	YokeDepthResult, YokeDepthLow, YokeDepthHigh, YokeDepthRule, YokeSlope,
+	ChartRows, ChartRepeat, ChartWidth, ChartNeedles, ChartContrast, ChartMain,
+	ChartCatches, FloatLongest, FloatLongestCm, FloatMost, ColourDial, MainYarn,
+	ContrastYarn, MainGrams, ContrastGrams, ChartMainYarn, ChartSecondYarn,
 }
 
 // ResultKeys lists every result in the order in which results are shown.
@@ -51,7 +57,13 @@ func (p Plan) needles(k Key) (any, bool) {
 	case Tension:
 		return p.Tension(), p.has.rows
 	}
-	return p.frontList(k)
+	if v, ok := p.frontList(k); ok {
+		return v, true
+	}
+	if v, ok := p.yokeList(k); ok {
+		return v, true
+	}
+	return p.chartList(k)
 }
 
 // Float is a number of the plan: a result that is one number, or an input.
@@ -79,7 +91,10 @@ func (p Plan) input(k Key) (Num, bool) {
 	case k == YarnLength:
 		return p.YarnRate, p.has.rate
 	}
-	return p.frontInput(k)
+	if n, ok := p.frontInput(k); ok {
+		return n, true
+	}
+	return p.partInput(k)
 }
 
 // count is a result that is a whole number.
@@ -114,7 +129,10 @@ func (p Plan) count(k Key) (int, bool) {
 	case PickDifference:
 		return p.PickDifference, p.has.front && p.has.back && p.has.band // else part of the edge is not told
 	}
-	return p.frontCount(k)
+	if n, ok := p.frontCount(k); ok {
+		return n, true
+	}
+	return p.partCount(k)
 }
 
 // measure is a result that is a real number.
@@ -172,5 +190,8 @@ func (p Plan) comfort(k Key) (float64, bool) {
 	case StitchPitch:
 		return p.PitchRatio.Float(), p.has.pitch
 	}
-	return p.frontMeasure(k)
+	if f, ok := p.frontMeasure(k); ok {
+		return f, true
+	}
+	return p.partMeasure(k)
 }

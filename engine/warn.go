@@ -89,7 +89,7 @@ func (p Plan) warnStitches(w *warnings) {
 	switch {
 	case !p.FitsYoke:
 		w.add(YokeTooSmall, map[string]Num{"band_stitches": wholeNum(p.BandStitches),
-			"yoke_stitches": p.In.Num(YokeStitches),
+			"yoke_stitches": wholeNum(p.YokeDecreases + p.BandStitches),
 			"choice":        wholeNum(p.YokeChoice.Stitches), "choice_neck": p.YokeChoice.Neck})
 	case p.Stages > 1:
 		w.add(TwoStages, map[string]Num{"yoke_decreases": wholeNum(p.YokeDecreases),

@@ -49,20 +49,36 @@ type YokeSpec struct {
 	Stages []StageSpec
 	Bed    int // needles of the bed, 0: pieces are not asked for
 	Gauge  Num // stitches per 10 cm, 0: widths are not asked for
+	// Had is the stitches found on the needles, by stage from 0, where they
+	// are not the planned ones: the next stage is hung from these.
+	Had map[int]int
 }
+
+// Cuts is for how many stages the method is published, 0 for any.
+func (m YokeMethod) Cuts() int { return len(m.cuts()) }
 
 // Stage is one stage as planned. The last of a plan is the neck itself.
 type Stage struct {
 	Exact     Num // stitches before rounding
-	Count     int // stitches it is knitted on
+	Count     int // stitches it is planned on
+	Had       int // stitches found instead, 0 where none were told
 	Decreases int // stitches lost against the stage before
 	// Hangings are the maps that bring the stage before to this one, each as
 	// Spread gives it; none for the first stage.
 	Hangings [][]int
+	Gap      int // fewest single needles between two doubled ones, -1 where no two are
 	Pieces   []Piece
 	Width    Num // cm laid flat once around, 0 without a gauge
 	Below    Num // cm from the lower edge of the yoke, 0 without heights
 	Warnings []YokeWarning
+}
+
+// Stitches is what the stage is hung from: those found, else the planned.
+func (s Stage) Stitches() int {
+	if s.Had > 0 {
+		return s.Had
+	}
+	return s.Count
 }
 
 // RoundedBy is how far rounding moved the count, in stitches.
@@ -74,7 +90,8 @@ type WarningCode string
 // The warnings of a stage.
 const (
 	// SteepCut: more than one stitch in three goes at once, and the knitting
-	// puckers. Value is the share lost. (Common practice; sequence B's
+	// puckers: needles that carry two then
+	// stand side by side. Value is the share lost. (Common practice; sequence B's
 	// published last cut of two in five is over it.)
 	SteepCut WarningCode = "steep_cut"
 	// BrokenRepeat: the count was given and is no whole number of repeats.

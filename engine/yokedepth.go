@@ -1,5 +1,7 @@
 package engine
 
+import "fmt"
+
 // depthAt is one size of a published yoke: bust and yoke depth in cm, the
 // depth from the back neck edge with no band.
 type depthAt struct{ bust, depth int64 }
@@ -19,6 +21,8 @@ type YokeDepth struct {
 	Rule      Num  // a quarter of the girth
 	Over      Num  // how much deeper the rule is than High, 0 where it is not
 	Beyond    bool // the bust lies outside both patterns: Low and High are those of the nearest size
+
+	lowOf, highOf int // the pattern each comes from
 }
 
 // YokeDepthFor is the published depth for a bust in cm, each pattern
@@ -32,10 +36,10 @@ func YokeDepthFor(bust Num) YokeDepth {
 			d.Beyond = false
 		}
 		if i == 0 || v.Less(d.Low) {
-			d.Low = v
+			d.Low, d.lowOf = v, i
 		}
 		if i == 0 || d.High.Less(v) {
-			d.High = v
+			d.High, d.highOf = v, i
 		}
 	}
 	if d.High.Less(d.Rule) {
@@ -63,4 +67,28 @@ func interpolate(sizes []depthAt, bust Num) (Num, bool) {
 		}
 	}
 	return at, true
+}
+
+// expr is the sum for the published depth under k at a bust: the straight line
+// between two sizes of the pattern it comes from.
+func (d YokeDepth) expr(k Key, bust Num) string {
+	of := d.lowOf
+	if k == YokeDepthHigh {
+		of = d.highOf
+	}
+	sizes := publishedDepths()[of]
+	if _, inside := interpolate(sizes, bust); !inside {
+		at := sizes[0]
+		if Int(at.bust).Less(bust) {
+			at = sizes[len(sizes)-1]
+		}
+		return itoa(int(at.depth))
+	}
+	a, b := sizes[0], sizes[1]
+	for i := range sizes[1:] {
+		if !bust.Less(Int(sizes[i].bust)) {
+			a, b = sizes[i], sizes[i+1]
+		}
+	}
+	return fmt.Sprintf("%d + (%s - %d) / (%d - %d) * (%d - %d)", a.depth, fig(bust), a.bust, b.bust, a.bust, b.depth, a.depth)
 }

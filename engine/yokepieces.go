@@ -110,3 +110,11 @@ func (e *PieceError) Error() string {
 	return "yoke: one repeat of stage " + itoa(e.Stage) + " (" + itoa(e.Repeat) + "+" + itoa(e.Edge) +
 		") is wider than " + itoa(e.Bed) + " needles"
 }
+
+// HadError: the stitches found on a stage are fewer than the neck, or more
+// than the stage could have.
+type HadError struct{ Stage, Had, Least int }
+
+func (e *HadError) Error() string {
+	return "yoke: " + itoa(e.Had) + " stitches on stage " + itoa(e.Stage) + " where the neck needs " + itoa(e.Least)
+}

@@ -6,13 +6,21 @@ package engine
 // is not more than the stage before and not less than the neck, the larger on
 // a tie: the repeat wins over equal cuts.
 //
-// Errors: *CutsError, *NeckError, *HeightError, *RepeatError, *PieceError.
+// Where the nearest counts do not fall from stage to stage, the set is taken
+// whose squared distances come to the least.
+//
+// Errors: *CutsError, *NeckError, *HeightError, *RepeatError, *PieceError,
+// *HadError.
 func Stages(y YokeSpec) ([]Stage, error) {
 	exact, err := y.exact()
 	if err != nil {
 		return nil, err
 	}
 	n := len(y.Stages)
+	counts, err := y.counts(exact)
+	if err != nil {
+		return nil, err
+	}
 	stages := make([]Stage, n+1)
 	below := Num{}
 	for i := range stages {
@@ -20,14 +28,9 @@ func Stages(y YokeSpec) ([]Stage, error) {
 		if i < n {
 			spec = y.Stages[i]
 		}
-		s := Stage{Exact: exact[i], Count: exact[i].Round(), Below: below}
-		if i > 0 && i < n {
-			if s.Count, err = y.fit(i, exact[i], stages[i-1].Count); err != nil {
-				return nil, err
-			}
-		}
+		s := Stage{Exact: exact[i], Count: counts[i], Had: y.Had[i], Below: below, Gap: -1}
 		if i > 0 {
-			s.cutFrom(stages[i-1].Count)
+			s.cutFrom(stages[i-1].Stitches())
 		}
 		s.checkRepeat(spec)
 		if s.Pieces, err = y.pieces(i, s, spec); err != nil {
@@ -79,24 +82,23 @@ func (y YokeSpec) exact() ([]Num, error) {
 	return append(exact, Int(int64(y.Neck))), nil
 }
 
-// fit is the count of stage i nearest to exact with whole repeats, between
-// the neck and the stage before.
-func (y YokeSpec) fit(i int, exact Num, before int) (int, error) {
-	counts := y.Stages[i].counts()
-	n := counts.nearest(exact)
-	if n > before {
-		n = counts.atMost(before)
-	}
-	if n < y.Neck {
-		n = counts.above(y.Neck - 1)
-	}
-	if n > before || n < y.Neck {
-		return 0, &RepeatError{
-			Stage: i, Repeat: counts.step, Edge: y.Stages[i].Edge, Least: y.Neck, Most: before,
-			Lower: counts.atMost(y.Neck - 1), Higher: counts.above(before),
+// closestDoubled is the fewest single needles between two doubled ones of any
+// of the maps, -1 where no two are doubled.
+func closestDoubled(maps [][]int) int {
+	gap := -1
+	for _, m := range maps {
+		last := -1
+		for col, stitches := range m {
+			if stitches != 2 {
+				continue
+			}
+			if last >= 0 && (gap < 0 || col-last-1 < gap) {
+				gap = col - last - 1
+			}
+			last = col
 		}
 	}
-	return n, nil
+	return gap
 }
 
 // counts are the counts with whole repeats, at least one.
@@ -112,6 +114,7 @@ func (s *Stage) cutFrom(before int) {
 	if share := Frac(int64(s.Decreases), int64(before)); Frac(1, 3).Less(share) {
 		s.Warnings = append(s.Warnings, YokeWarning{Code: SteepCut, Value: share})
 	}
+	s.Gap = closestDoubled(s.Hangings)
 	if n := len(s.Hangings); n > 1 {
 		s.Warnings = append(s.Warnings, YokeWarning{Code: SeveralHangings, Value: Int(int64(n))})
 	}
@@ -120,7 +123,7 @@ func (s *Stage) cutFrom(before int) {
 // checkRepeat warns of a given count that breaks its repeat.
 func (s *Stage) checkRepeat(spec StageSpec) {
 	counts := spec.counts()
-	if low := counts.atMost(s.Count); spec.Repeat > 1 && low != s.Count {
-		s.Warnings = append(s.Warnings, YokeWarning{Code: BrokenRepeat, Lower: low, Higher: counts.above(s.Count)})
+	if low := counts.atMost(s.Stitches()); spec.Repeat > 1 && low != s.Stitches() {
+		s.Warnings = append(s.Warnings, YokeWarning{Code: BrokenRepeat, Lower: low, Higher: counts.above(s.Stitches())})
 	}
 }

@@ -31,13 +31,15 @@ const (
 	PerStitch   Dimension = "cm/stitch"
 	Hours       Dimension = "hours"
 	Person      Dimension = "wearer" // a word: whom it is for
+	Count       Dimension = "count"  // of stages, times: a bare whole number
+	ListOf      Dimension = "list"   // numbers by stage, or rows of a chart
 )
 
 var dimensions = map[Dimension]bool{
 	Choice: true, Girth: true, Length: true, Millimetres: true, Gauge: true,
 	Rows: true, Stitches: true, Needles: true, Bumps: true, LayersDim: true,
 	Clicks: true, Dial: true, Percent: true, Ratio: true, Grams: true,
-	YarnCount: true, PerStitch: true, Hours: true, Person: true,
+	YarnCount: true, PerStitch: true, Hours: true, Person: true, Count: true, ListOf: true,
 }
 
 // KeyCard is one input: how it is named, asked, measured and judged.
@@ -54,6 +56,7 @@ type KeyCard struct {
 	// Part is the work around the band that the input belongs to, "" for the
 	// band itself: its default holds only once something of the part was said.
 	Part    string
+	Rule    string       // how it follows from other inputs where it was not said
 	Choices []ChoiceCard // the words that a choice may be
 	gives   map[string][]string
 	Texts   map[string]string // more about a choice, by its value
@@ -109,7 +112,7 @@ func readKey(c Card, bad *faults) KeyCard {
 		Measure: c.Section("measure"), UsualText: c.Section("usual"), Why: c.Section("why"),
 		Source: c.List("source"),
 	}
-	k.Part = c.Fields["part"]
+	k.Part, k.Rule = c.Fields["part"], c.Fields["rule"]
 	k.Choices = readChoices(c, k.Key)
 	k.gives, k.Texts = readGives(c, k.Choices), map[string]string{}
 	for _, ch := range k.Choices {

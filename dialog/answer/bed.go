@@ -40,6 +40,7 @@ type lane struct {
 	name string
 	sign byte
 	on   []bool
+	each []byte // a sign of its own for every needle, instead of sign and on
 }
 
 // Strip draws the bed from left to right, as long as it is. Needles stand in
@@ -88,10 +89,10 @@ func tensOf(n int) int { return (n + 9) / 10 }
 func lanesOf(p engine.Plan) []lane {
 	var lanes []lane
 	for _, l := range []lane{
-		{"two", '=', marks(Doubled(p), p.BandStitches)},
-		{"latch", 'v', marks(p.RibColumns, p.BandStitches)},
-		{"empty", 'o', marks(p.EmptyColumns, p.BandStitches)},
-		{"hem", 'u', marks(p.HemColumns, p.BandStitches)},
+		{name: "two", sign: '=', on: marks(Doubled(p), p.BandStitches)},
+		{name: "latch", sign: 'v', on: marks(p.RibColumns, p.BandStitches)},
+		{name: "empty", sign: 'o', on: marks(p.EmptyColumns, p.BandStitches)},
+		{name: "hem", sign: 'u', on: marks(p.HemColumns, p.BandStitches)},
 	} {
 		if l.on != nil {
 			lanes = append(lanes, l)
@@ -131,7 +132,9 @@ func bed(n int, lanes []lane) []string {
 		c.put(x, 1, name[len(name)-1:])
 		for i, l := range lanes {
 			sign := "."
-			if l.on[col] {
+			if l.each != nil {
+				sign = string(l.each[col])
+			} else if l.on[col] {
 				sign = string(l.sign)
 			}
 			c.put(x, 2+i, sign)

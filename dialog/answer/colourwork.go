@@ -7,51 +7,121 @@ import (
 	"foldrow/engine"
 )
 
-// RowCard writes a colour row as it is worked: needles from the centre out.
-func (v Voice) RowCard(c engine.RowCard, at engine.Anchor, n, repeat int, balanced bool, cautions []string) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "Row of %d stitches: **%d contrast, %d main**. %s\n\n", n, c.Contrast, c.Main, lined(at, n, repeat, balanced))
-	b.WriteString("Bring forward, from the centre out:\n")
-	b.WriteString("\n- left: " + outward(c.Left, n))
-	b.WriteString("\n- right: " + outward(c.Right, n))
-	for _, e := range c.Ends {
-		fmt.Fprintf(&b, "\n- %s comes out only to catch both yarns at the end", engine.NeedleName(e, n))
+// RowCard is the card of row i, from 0, as it is worked: a line for each thing
+// to do, the needles from the centre out.
+func (v Voice) RowCard(p engine.Plan, i int) []string {
+	c := p.Chart
+	var out []string
+	for j, card := range c.Cards[i] {
+		lead, n := "", c.Pieces[j].Stitches
+		if len(c.Pieces) > 1 {
+			lead = fmt.Sprintf("Piece %d (%s to %s). ", j+1, engine.NeedleName(0, n), engine.NeedleName(n-1, n))
+		}
+		if card.Contrast == 0 {
+			out = append(out, lead+"Plain: all main, no needle forward.")
+			continue
+		}
+		out = append(out, lead+"Left, out from the centre: "+outward(card.Left, n)+".", "Right: "+outward(card.Right, n)+".")
+		count := fmt.Sprintf("%d contrast, %d main", card.Contrast, card.Main)
+		if card.LongestContrast.Stitches+card.LongestMain.Stitches > 0 {
+			count += "; longest floats " + v.shortFloat("contrast", card.LongestContrast) + ", " + v.shortFloat("main", card.LongestMain) + fmt.Sprintf(" (limit %d)", c.Limit)
+		}
+		out = append(out, count+".")
+		if len(card.Ends) > 0 {
+			out = append(out, endLine(card.Ends, n))
+		}
+		if len(card.Over) > 0 {
+			out = append(out, catchLine(card.Over, n))
+		}
 	}
-	b.WriteString("\n\n" + v.floatLine("contrast", c.LongestContrast) + " " + v.floatLine("main", c.LongestMain) +
-		fmt.Sprintf(" Limit here: %s.", Count(c.Limit, "stitch", "stitches")))
-	if len(c.Over) > 0 {
-		b.WriteString("\n\n" + catchLine(c.Over, n))
-	}
-	if c.Width.Sign() > 0 {
-		fmt.Fprintf(&b, "\n\nYarn for the row, an estimate: main **%s**, contrast **%s**.", v.yarnLength(c.MainYarn.Float()), v.yarnLength(c.ContrastYarn.Float()))
-	} else {
-		b.WriteString("\n\nTell me the gauge and I will give the floats in cm and the yarn.")
-	}
-	fmt.Fprintf(&b, " Knit it about %s looser than plain (common practice).", Count(engine.ColourworkNumbers, "dial number", "dial numbers"))
-	for _, s := range cautions {
-		b.WriteString("\n\n**Caution:** " + s)
-	}
-	return b.String()
+	return out
 }
 
-// lined says where the repeat lies, and what is left over.
-func lined(at engine.Anchor, n, repeat int, balanced bool) string {
-	where := "The repeat is centred"
-	switch at {
-	case engine.FromLeft:
-		where = "The repeat begins at the left edge"
-	case engine.FromRight:
-		where = "The repeat ends at the right edge"
+func (v Voice) shortFloat(yarn string, f engine.Float) string {
+	if f.Stitches == 0 {
+		return yarn + " none"
 	}
-	if balanced {
-		where += "; both edges match"
-	} else {
-		where += "; the edges do not mirror each other"
+	s := fmt.Sprintf("%s %d", yarn, f.Stitches)
+	if f.Length.Sign() > 0 {
+		s += ", " + v.Len(f.Length.Float())
 	}
-	if left := n % repeat; left > 0 {
-		return fmt.Sprintf("%s (%d repeats of %d and %s).", where, n/repeat, repeat, Count(left, "stitch", "stitches"))
+	return s
+}
+
+// endLine names the end needles that come out only to catch both yarns.
+func endLine(ends []int, n int) string {
+	var names []string
+	for _, e := range ends {
+		names = append(names, engine.NeedleName(e, n))
 	}
-	return fmt.Sprintf("%s (%d repeats of %d).", where, n/repeat, repeat)
+	if len(names) == 1 {
+		return names[0] + " comes out only to catch both yarns at the end."
+	}
+	return strings.Join(names, " and ") + " come out only to catch both yarns at the ends."
+}
+
+// CardText is the card of row i as an answer of its own, with yarn and dial.
+func (v Voice) CardText(p engine.Plan, i int) string {
+	c := p.Chart
+	text := fmt.Sprintf("**Row %d of %d**, %s.\n\n- %s", i+1, len(c.Rows), signs(c.Chart[i%len(c.Chart)]), strings.Join(v.RowCard(p, i), "\n- "))
+	if c.MainCm != nil {
+		text += fmt.Sprintf("\n- Yarn for the row, an estimate: contrast %s, main %s.", v.yarnLength(c.ContrastCm[i].Float()), v.yarnLength(c.MainCm[i].Float()))
+	}
+	text += "\n- " + v.chartDial(p)
+	for _, card := range c.Cards[i] {
+		if len(card.Over) > 0 {
+			if k, ok := v.Book.Card("cautions", "loose-floats"); ok {
+				text += "\n\n**Caution:** " + k.Text
+			}
+			break
+		}
+	}
+	return text
+}
+
+// ChartPicture draws the rows over their needles, the last knitted on top, and
+// marks the floats past the limit.
+func ChartPicture(p engine.Plan) string {
+	c := p.Chart
+	var out strings.Builder
+	for j, piece := range c.Pieces {
+		var lanes []lane
+		for i := len(c.Chart) - 1; i >= 0; i-- {
+			lanes = append(lanes, lane{name: fmt.Sprintf("row%d", i+1), each: chartSigns(c.Rows[i][piece.First:piece.First+piece.Stitches], c.Cards[i][j])})
+		}
+		lines := bed(piece.Stitches, lanes)
+		if lines == nil {
+			return ""
+		}
+		if len(c.Pieces) > 1 {
+			fmt.Fprintf(&out, "Piece %d:\n\n", j+1)
+		}
+		out.WriteString(picture(bedLabel, "x~cbX", lines) + "\n")
+	}
+	return out.String() + legend("Row 1 is knitted first. x contrast, . main; ~ main stitches passed by a contrast float over the limit, X contrast stitches passed by a main one, c where it is caught, b an end needle out for both yarns. Figures are the needles' last ones; the bar is the centre.")
+}
+
+func chartSigns(row []bool, card engine.RowCard) []byte {
+	b := make([]byte, len(row))
+	for i, contrast := range row {
+		if b[i] = '.'; contrast {
+			b[i] = 'x'
+		}
+	}
+	for _, f := range card.Over {
+		for col := f.First; col < f.First+f.Stitches; col++ {
+			if b[col] = 'X'; f.Contrast {
+				b[col] = '~'
+			}
+		}
+		for _, col := range f.Catches {
+			b[col] = 'c'
+		}
+	}
+	for _, col := range card.Ends {
+		b[col] = 'b'
+	}
+	return b
 }
 
 // yarnLength is metres for a long thread, cm for a short one.

@@ -18,6 +18,10 @@ var compared = []engine.Key{
 	engine.PickFront, engine.PickBack, engine.PickSleeves, engine.PickTotal, engine.PickDifference, engine.OffYarn, engine.BandYarn, engine.BandYarnGrams,
 	engine.FrontStitches, engine.FrontRatio, engine.FrontLength, engine.FrontLayerRows, engine.FrontTotalRows, engine.HolePositions, engine.HoleGaps, engine.HoleDistance,
 	engine.HoleRows, engine.HoleLength, engine.OverlapLow, engine.FrontYarn, engine.AllYarn, engine.AllYarnGrams,
+	engine.StageCounts, engine.StageDecreases, engine.StageErrors, engine.StagePieces, engine.LargestCut,
+	engine.DoubledGap, engine.OnePieceFrom, engine.YokeRowsResult, engine.YokeDepthResult, engine.YokeSlope,
+	engine.ChartRows, engine.ChartWidth, engine.ChartContrast, engine.FloatLongest, engine.FloatMost,
+	engine.ColourDial, engine.MainYarn, engine.ContrastYarn, engine.MainGrams, engine.ContrastGrams,
 }
 
 // Differences is a table of the results that differ between two plans, before
@@ -37,6 +41,9 @@ func (v Voice) Differences(before, after engine.Plan) string {
 	}
 	if words := v.atTheMachine(before, after); words != "" {
 		parts = append(parts, words)
+	}
+	if y := after.Yoke; y != nil && y.Fault != nil {
+		parts = append(parts, v.YokeFault(y))
 	}
 	for _, c := range newCautions(v.Cautions(before), v.Cautions(after)) {
 		parts = append(parts, "**Caution:** "+c)
@@ -83,6 +90,9 @@ func (v Voice) atTheMachine(before, after engine.Plan) string {
 	}
 	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
 		parts = append(parts, gradingWords(after)+" (*show tension* lists every row)")
+	}
+	if a := v.yokeAtTheMachine(before, after); a != "" {
+		parts = append(parts, a)
 	}
 	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
 		parts = append(parts, "hang again: "+a)
@@ -131,6 +141,8 @@ func (v Voice) Changed(from engine.Plan, was, now engine.Inputs) string {
 		}
 		old := v.Value(from, k)
 		switch {
+		case !now.Has(k) && v.ofPart(k) && v.Value(after, k) == "":
+			parts = append(parts, v.Label(k)+" "+old)
 		case !now.Has(k) && v.Value(after, k) == "":
 			parts = append(parts, v.Label(k)+" "+old+", now open again")
 		case v.Value(after, k) == "":
@@ -140,6 +152,13 @@ func (v Voice) Changed(from engine.Plan, was, now engine.Inputs) string {
 		}
 	}
 	return strings.Join(parts, "; ")
+}
+
+// ofPart reports whether k belongs to the work around the band, which no
+// question asks for.
+func (v Voice) ofPart(k engine.Key) bool {
+	card, ok := v.Book.Key(k)
+	return ok && card.Part != ""
 }
 
 // Side is one choice of a comparison: what it is called, the plan, and what

@@ -13,7 +13,7 @@ import (
 func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 	var items []string
 	for _, part := range []func(engine.Plan) string{
-		v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
+		v.yokePart, v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
 		v.yarnPart, v.settingPart,
 	} {
 		if s := part(p); s != "" {
@@ -31,6 +31,14 @@ func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 		parts = append(parts, "See more: *show the needles*, *show the tension*, *show the band from the side*, *print it*.")
 	}
 	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
+}
+
+// yokePart is the yoke in one line, where one is planned.
+func (v Voice) yokePart(p engine.Plan) string {
+	if p.Yoke == nil || p.Yoke.Stages == nil {
+		return ""
+	}
+	return "**Yoke:** " + StageCounts(p.Yoke.Stages) + ". Say *show the yoke* for its stages."
 }
 
 func (v Voice) stitchPart(p engine.Plan) string {
@@ -60,13 +68,18 @@ func (v Voice) stitchPart(p engine.Plan) string {
 }
 
 func (v Voice) rehangPart(p engine.Plan) string {
-	if !p.In.Has(engine.YokeStitches) || p.BandStitches == 0 || p.YokeDecreases < 0 {
+	n, planned, ok := p.Waiting()
+	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""
 	}
 	if p.YokeDecreases == 0 {
 		return fmt.Sprintf("**Hang again** the yoke's %d stitches one to a needle, no decreases.", p.BandStitches)
 	}
-	s := fmt.Sprintf("**%s** in hanging again: ", Count(p.YokeDecreases, "decrease", "decreases"))
+	s := fmt.Sprintf("**%s** in hanging again", Count(p.YokeDecreases, "decrease", "decreases"))
+	if planned {
+		s += fmt.Sprintf(" from the %d of the yoke's last stage", n)
+	}
+	s += ": "
 	if p.Rehang == nil {
 		return s + fmt.Sprintf("in %d stages, since no needle takes more than two.", p.Stages)
 	}

@@ -44,6 +44,8 @@ func Setting(k engine.Key, n int) string {
 		return "no fold row"
 	case k == engine.FoldRow:
 		return "a fold row " + Count(n, "click", "clicks") + " looser"
+	case k == engine.ChartTimes && n == 1:
+		return "the chart once"
 	case k == engine.NeckbandEnd && n == 0:
 		return "the neckband's end not added"
 	case k == engine.NeckbandEnd:

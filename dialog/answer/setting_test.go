@@ -71,6 +71,19 @@ func TestEcho(t *testing.T) {
 		{"hole_stitches", "", "1 stitch to a buttonhole", "12 stitches to a buttonhole"},
 		{"hole_margin", "no margin outside the holes", "1 stitch outside the holes at each end", "12 stitches outside the holes at each end"},
 		{"button", "", "", "buttons of 12 mm"},
+		{"yoke_first", "", "", "12 stitches on the first stage"},
+		{"body_stitches", "", "", "a body of 12 stitches"},
+		{"bust", "", "", "a bust of 140 cm"},
+		{"yoke_neck", "", "1 stitch at the neck of the yoke", "12 stitches at the neck of the yoke"},
+		{"stages", "", "a yoke of 1 stage", "a yoke of 12 stages"},
+		{"stage_edge", "no stitches beside the repeats", "1 stitch beside the repeats", "12 stitches beside the repeats"},
+		{"yoke_depth", "", "", "a yoke 12 cm deep"},
+		{"yoke_rows", "", "", "12 rows in the yoke"},
+		{"chart_stage", "", "the chart on stage 1", "the chart on stage 12"},
+		{"chart_stitches", "", "", "the chart over 12 stitches"},
+		{"chart_times", "", "the chart once", "the chart 12 times over"},
+		{"float_limit", "", "floats up to 1 cm left alone", "floats up to 12 cm left alone"},
+		{"float_stitches", "", "floats up to 1 stitch left alone", "floats up to 12 stitches left alone"},
 	}
 	book, err := rules.Load()
 	require.NoError(t, err)

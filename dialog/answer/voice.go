@@ -136,6 +136,16 @@ func (v Voice) Text(k engine.Key, s string) string {
 		return whomWords(w)
 	}
 	card, _ := v.Book.Key(k)
+	switch k {
+	case engine.StageRepeats:
+		return strings.Join(strings.Fields(s), ", ")
+	case engine.StageHeights:
+		return v.heights(s)
+	case engine.StageHad:
+		return hadWords(s)
+	case engine.KeyChart:
+		return strings.ReplaceAll(s, "/", " / ")
+	}
 	return card.ChoiceLabel(s)
 }
 
@@ -245,6 +255,15 @@ func (v Voice) listValue(p engine.Plan, k engine.Key) string {
 		return NeedleRuns(p.EmptyColumns, p.BandStitches)
 	case engine.Rehang:
 		return RehangWords(p)
+	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
+		return "" // too long for a line: they have answers of their own
 	}
-	return frontValue(p, k)
+	if s := frontValue(p, k); s != "" {
+		return s
+	}
+	val, ok := p.Value(k)
+	if !ok {
+		return ""
+	}
+	return v.listed(k, val)
 }

@@ -25,7 +25,10 @@ func (v Voice) Why(p engine.Plan, said engine.Inputs, k engine.Key) (string, boo
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "**%s: %s.**", upper(v.Label(k)), v.Value(p, k))
-	card, _ := v.Book.Result(k)
+	card, ok := v.Book.Result(k)
+	if in, follows := v.Book.Key(k); !ok && follows {
+		card.Rule, card.Source = in.Rule, in.Source // an input that follows from others
+	}
 	if card.Rule != "" {
 		b.WriteString(" " + card.Rule)
 	}

@@ -1,7 +1,6 @@
 package answer
 
 import (
-	"errors"
 	"fmt"
 	"strconv"
 	"strings"
@@ -10,18 +9,8 @@ import (
 )
 
 // MethodName tells how the counts are found.
-func MethodName(m engine.YokeMethod) string {
-	switch m {
-	case engine.SequenceA:
-		return "a third off three times, as published"
-	case engine.SequenceB:
-		return "a quarter, a third and two fifths off, as published"
-	case engine.SequenceC:
-		return "a third, two quarters and a fifth off, as published"
-	case engine.StraightCone:
-		return "a straight cone"
-	}
-	return "equal cuts"
+func (v Voice) MethodName(m engine.YokeMethod) string {
+	return v.Text(engine.KeyYokeMethod, string(m))
 }
 
 // Counts is "14, 13 and 14".
@@ -46,39 +35,117 @@ func StageCounts(stages []engine.Stage) string {
 	return strings.Join(s, ", ") + fmt.Sprintf(", then %d at the neck", stages[n].Count)
 }
 
-// Stages writes a yoke: the counts as a table, then each hanging, then the
-// pieces. The warnings come apart too.
-func (v Voice) Stages(y engine.YokeSpec, stages []engine.Stage, notes []string) (string, []string) {
-	n := len(stages) - 1
+// Yoke writes the yoke of a plan: the counts as a table, its depth and slope,
+// the pieces, what to look out for. It is "" where no yoke was planned.
+func (v Voice) Yoke(p engine.Plan) string {
+	y := p.Yoke
+	switch {
+	case y == nil:
+		return ""
+	case y.Fault != nil:
+		return v.YokeFault(y)
+	case y.Stages == nil:
+		return v.yokeBegun(p)
+	}
+	n := len(y.Stages) - 1
 	var b strings.Builder
-	fmt.Fprintf(&b, "Yoke of %s: **%s**, by %s.", Count(n, "stage", "stages"), StageCounts(stages), MethodName(y.Method))
-	if len(notes) > 0 {
+	fmt.Fprintf(&b, "Yoke of %s: **%s**, by %s.", Count(n, "stage", "stages"), StageCounts(y.Stages), v.MethodName(y.Spec.Method))
+	if notes := v.yokeNotes(p); len(notes) > 0 {
 		b.WriteString(" (" + strings.Join(notes, "; ") + ")")
 	}
-	b.WriteString("\n\n| stage | stitches | exact | lost | pieces |\n|---|---|---|---|---|\n")
-	for i, s := range stages {
-		name, lost := strconv.Itoa(i+1), strconv.Itoa(s.Decreases)
-		if i == n {
-			name = "neck"
+	b.WriteString("\n\n" + yokeTable(y))
+	for _, s := range []string{v.yokeDepthLine(p), onePiece(y)} {
+		if s != "" {
+			b.WriteString("\n\n" + s)
 		}
-		if i == 0 {
-			lost = ""
-		}
-		fmt.Fprintf(&b, "| %s | %d | %s | %s | %s |\n", name, s.Count, exactly(s), lost, pieceSizes(s.Pieces))
 	}
-	for i, s := range stages[1:] {
-		b.WriteString("\n" + v.hanging(i+1, n, s))
-	}
-	b.WriteString("\n\n" + onePiece(stages, y.Bed))
-	var cautions []string
-	for i, s := range stages {
-		cautions = append(cautions, stageWarnings(i, n, s)...)
-	}
-	for _, c := range cautions {
+	for _, c := range yokeCautions(y) {
 		b.WriteString("\n\n**Caution:** " + c)
 	}
-	b.WriteString("\n\nThe plan is not changed. Equal cuts and the limit of one stitch in three are common practice.")
-	return b.String(), cautions
+	b.WriteString("\n\nMore: *how do I hang stage 2*, *draw the yoke*, *why " + strconv.Itoa(y.Stages[min(1, n)].Count) + " at stage 2*, *what if I use " + otherStages(n) + "*.")
+	return b.String()
+}
+
+func otherStages(n int) string {
+	if n == 4 {
+		return "three stages"
+	}
+	return "four stages"
+}
+
+// yokeBegun is said where the yoke has a beginning and no end yet.
+func (v Voice) yokeBegun(p engine.Plan) string {
+	y := p.Yoke
+	switch {
+	case y.Spec.Start > 0:
+		return fmt.Sprintf("The yoke begins with %d stitches. How many has the neckband? Answer the five questions first, or say for example *yoke from %d to 105*.", y.Spec.Start, y.Spec.Start)
+	case y.HasBust:
+		return v.YokeDepth(p)
+	}
+	return ""
+}
+
+// yokeNotes are what was taken for granted, in a few words each.
+func (v Voice) yokeNotes(p engine.Plan) []string {
+	y, in := p.Yoke, p.In
+	var notes []string
+	if y.Body > 0 {
+		from := fmt.Sprintf("body %d", y.Body)
+		if !in.Has(engine.BodyStitches) {
+			from = fmt.Sprintf("bust %s at your gauge, body %d", v.Len(in.Num(engine.Bust).Float()), y.Body)
+		}
+		notes = append(notes, fmt.Sprintf("from %s: body and two sleeves less the underarms make %s by the published percentages", from, trim(y.FirstFrom.Float(), 0)))
+	}
+	switch {
+	case !y.NeckSaid:
+		notes = append(notes, fmt.Sprintf("taking the neckband's %d stitches as the end", y.Spec.Neck))
+	case p.BandStitches > 0 && p.BandStitches != y.Spec.Neck:
+		notes = append(notes, fmt.Sprintf("the neckband of the plan has %d", p.BandStitches))
+	}
+	if r, ok := p.Record(engine.YokeStages); ok && r.Rule == engine.RuleStages && y.Spec.Method.Cuts() == 0 && !in.Has(engine.StageHeights) && !in.Has(engine.StageRepeats) {
+		notes = append(notes, fmt.Sprintf("taking %d stages, as none were said", len(y.Spec.Stages)))
+	}
+	if y.Spec.Method == engine.StraightCone && !in.Has(engine.StageHeights) {
+		notes = append(notes, "taking the stages as equally high, which makes a cone the same as equal cuts; say *heights 8 6 4 cm* for others")
+	}
+	return notes
+}
+
+// yokeTable is a line for every stage.
+func yokeTable(y *engine.YokePlan) string {
+	var b strings.Builder
+	head, rule := "| stage | stitches | exact | lost | share |", "|---|---|---|---|---|"
+	if y.Rows != nil {
+		head, rule = head+" rows |", rule+"---|"
+	}
+	if y.Spec.Bed > 0 {
+		head, rule = head+" pieces |", rule+"---|"
+	}
+	b.WriteString(head + "\n" + rule)
+	n := len(y.Stages) - 1
+	for i, s := range y.Stages {
+		name, lost, share, rows := strconv.Itoa(i+1), strconv.Itoa(s.Decreases), trim(100*s.Share().Float(), 0)+" %", ""
+		if i == n {
+			name = "neck"
+		} else if y.Rows != nil {
+			rows = strconv.Itoa(y.Rows[i])
+		}
+		if i == 0 {
+			lost, share = "", ""
+		}
+		count := strconv.Itoa(s.Count)
+		if s.Had > 0 && s.Had != s.Count {
+			count += fmt.Sprintf(" (you have %d)", s.Had)
+		}
+		fmt.Fprintf(&b, "\n| %s | %s | %s | %s | %s |", name, count, exactly(s), lost, share)
+		if y.Rows != nil {
+			b.WriteString(" " + rows + " |")
+		}
+		if y.Spec.Bed > 0 {
+			b.WriteString(" " + pieceSizes(s.Pieces) + " |")
+		}
+	}
+	return b.String()
 }
 
 // exactly is the count before rounding, with how far rounding moved it.
@@ -105,137 +172,20 @@ func pieceSizes(ps []engine.Piece) string {
 	return fmt.Sprintf("%d: %s", len(ps), strings.Join(sizes, " + "))
 }
 
-// hanging says how stage i is hung from the one before, piece by piece.
-func (v Voice) hanging(i, n int, s engine.Stage) string {
-	name := "stage " + strconv.Itoa(i+1)
-	if i == n {
-		name = "the neckband"
-	}
-	if s.Decreases == 0 {
-		return fmt.Sprintf("- Hang %s one stitch to a needle: nothing is lost.", name)
-	}
-	if len(s.Hangings) > 1 {
-		return fmt.Sprintf("- For %s: %d decreases in %d hangings, over %s needles in turn.", name, s.Decreases, len(s.Hangings), hangingSizes(s.Hangings))
-	}
-	if len(s.Pieces) < 2 {
-		return fmt.Sprintf("- For %s: %s.", name, mapWords(s.Hangings[0]))
-	}
-	var parts []string
-	for j, p := range s.Pieces {
-		parts = append(parts, fmt.Sprintf("piece %d, %s to %s: %s", j+1,
-			engine.NeedleName(0, p.Stitches), engine.NeedleName(p.Stitches-1, p.Stitches), mapWords(p.Hang)))
-	}
-	return fmt.Sprintf("- For %s, %s.", name, strings.Join(parts, ". "))
-}
-
-func hangingSizes(hs [][]int) string {
-	var n []int
-	for _, h := range hs {
-		n = append(n, len(h))
-	}
-	return Counts(n)
-}
-
-// mapWords says which needles of a piece carry two.
-func mapWords(m []int) string {
-	two := 0
-	for _, s := range m {
-		if s == 2 {
-			two++
-		}
-	}
-	switch {
-	case two == 0:
-		return "one on every needle"
-	case two == len(m):
-		return "two on every needle"
-	case 2*two > len(m):
-		return "one only on " + walk(engine.Singles(m), len(m)) + "; two on all the rest"
-	}
-	return "two on " + walk(m, len(m)) + "; one on all the rest"
-}
-
 // onePiece tells from where the whole yoke fits the bed.
-func onePiece(stages []engine.Stage, bed int) string {
-	from := -1
-	for i := len(stages) - 1; i >= 0 && len(stages[i].Pieces) == 1; i-- {
-		from = i
+func onePiece(y *engine.YokePlan) string {
+	bed := y.Spec.Bed
+	if bed < 1 {
+		return ""
 	}
-	weight := " A wide piece is also heavy: spread the weights and hold the waste yarn as you hang."
-	switch {
-	case from == 0:
+	weight := " Weight is a limit too: a wide piece is heavy, so spread the weights and hold the work as you hang."
+	switch y.OneFrom {
+	case 1:
 		return fmt.Sprintf("Every stage fits your %d needles in one piece.%s", bed, weight)
-	case from < 0:
+	case 0:
 		return fmt.Sprintf("No stage fits your %d needles in one piece; the pieces are joined by seams.%s", bed, weight)
-	case from == len(stages)-1:
-		return fmt.Sprintf("Only the neckband fits your %d needles in one piece.%s", bed, weight)
+	case len(y.Stages):
+		return fmt.Sprintf("Only the neckband fits your %d needles in one piece; the pieces are joined as it is hung.%s", bed, weight)
 	}
-	return fmt.Sprintf("From stage %d on the yoke fits your %d needles in one piece; the pieces before it are joined there.%s", from+1, bed, weight)
-}
-
-func stageWarnings(i, n int, s engine.Stage) []string {
-	name := "stage " + strconv.Itoa(i+1)
-	if i == n {
-		name = "the neckband"
-	}
-	var out []string
-	for _, w := range s.Warnings {
-		switch w.Code {
-		case engine.SteepCut:
-			out = append(out, fmt.Sprintf("The cut to %s takes %s %% of the stitches. More than one in three puckers; another stage would share it.", name, trim(100*w.Value.Float(), 0)))
-		case engine.SeveralHangings:
-			out = append(out, fmt.Sprintf("The cut to %s is more than two on a needle: hang it %s times, with a plain row between.", name, w.Value))
-		case engine.BrokenRepeat:
-			low := ""
-			if w.Lower > 0 {
-				low = strconv.Itoa(w.Lower) + " or "
-			}
-			out = append(out, fmt.Sprintf("The %d stitches of %s break its repeat; %s%d would close it.", s.Count, name, low, w.Higher))
-		}
-	}
-	return out
-}
-
-// YokeFault says why a yoke cannot be, and what is nearest.
-func (v Voice) YokeFault(err error) string {
-	var cuts *engine.CutsError
-	var neck *engine.NeckError
-	var repeat *engine.RepeatError
-	var piece *engine.PieceError
-	var height *engine.HeightError
-	switch {
-	case errors.As(err, &cuts):
-		return fmt.Sprintf("That sequence (%s) is published for %d stages, not %d.", MethodName(cuts.Method), cuts.Want, cuts.Have)
-	case errors.As(err, &neck):
-		return fmt.Sprintf("A neck of %d stitches does not come below these stages: at most %d is reached.", neck.Neck, neck.Most)
-	case errors.As(err, &repeat):
-		low := ""
-		if repeat.Lower > 0 {
-			low = strconv.Itoa(repeat.Lower) + " or "
-		}
-		return fmt.Sprintf("No whole number of repeats of %d fits stage %d: it must lie from %d to %d stitches, and the nearest counts are %s%d. Say a smaller repeat, or another neck.",
-			repeat.Repeat, repeat.Stage+1, repeat.Least, repeat.Most, low, repeat.Higher)
-	case errors.As(err, &piece):
-		return fmt.Sprintf("One repeat of %d in stage %d is wider than your %d needles; a repeat of %d or fewer fits.", piece.Repeat, piece.Stage+1, piece.Bed, piece.Bed-piece.Edge)
-	case errors.As(err, &height):
-		return fmt.Sprintf("A straight cone needs the height of every stage; stage %d has none. For example: *heights 8 6 4 cm*.", height.Stage+1)
-	}
-	return "That yoke cannot be planned. For example: *3 stages 240 to 105*."
-}
-
-// YokeDepth writes the published depth for a bust beside the rule.
-func (v Voice) YokeDepth(bust engine.Num, d engine.YokeDepth) string {
-	span := v.Len(d.Low.Float())
-	if d.Low.Less(d.High) {
-		span += " to " + v.Len(d.High.Float())
-	}
-	text := fmt.Sprintf("For a bust of %s a round yoke is **%s** deep from the back neck, without the band (two published patterns, morrisandsons.com.au).", v.Len(bust.Float()), span)
-	if d.Beyond {
-		text += " That bust lies outside their sizes; the nearest size is shown."
-	}
-	rule := fmt.Sprintf(" The rule of a quarter of the girth gives %s", v.Len(d.Rule.Float()))
-	if d.Over.Sign() > 0 {
-		return text + rule + fmt.Sprintf(", which is %s too deep here.", v.Len(d.Over.Float()))
-	}
-	return text + rule + "."
+	return fmt.Sprintf("From stage %d on the yoke fits your %d needles in one piece; the pieces before it are joined as it is hung.%s", y.OneFrom, bed, weight)
 }

@@ -31,7 +31,7 @@ const (
 	Help      Kind = "help"
 	Skip      Kind = "skip" // leave the open question for now
 	Unclear   Kind = "unclear"
-	Parts     Kind = "parts" // the yoke, colour rows, front bands and buttonholes around the neckband
+	Parts     Kind = "parts" // a question about the yoke and its chart, or a yarn count
 	After     Kind = "after" // what the finished band measures
 	Outside   Kind = "outside"
 	Chat      Kind = "chat"  // a greeting, thanks, a nod
@@ -110,7 +110,6 @@ type Meaning struct {
 	Fixes   []Fix    //
 	Notes   []string // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
-	Parts   Part     // of kind Parts
 	Thread  Thread   // topic yarn-count
 	Vague   Ask      // of kind Vague
 	Slip    Slip     // of kind Trouble

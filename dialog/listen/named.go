@@ -143,6 +143,8 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 		return q.Unit == "" || q.Unit == "st"
 	case rules.Needles:
 		return (q.Unit == "" || q.Unit == "needle" || q.Unit == "st") && !(q.Words && q.Value.Cmp(ten) < 0) // "one needle carries nothing" is no bed
+	case rules.Count:
+		return q.Unit == "" && !q.Ordinal && q.Value.IsInt()
 	case rules.Bumps:
 		return q.Unit == "" || q.Unit == "st"
 	case rules.LayersDim:

@@ -3,80 +3,193 @@ package listen
 import (
 	"strings"
 
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
-// drawnRow reads a repeat drawn in signs ("x..x..", "xooxoo", "#--#"): x, # or *
-// is contrast, the rest main. The line must also say that it is a row of so
-// many stitches, so that kisses at the end of a message are no pattern.
-func (r *reading) drawnRow() ([]bool, bool) {
-	for _, w := range strings.Fields(r.l.text) {
-		w = strings.Trim(w, ",;:?!\"'")
-		if len(w) < 2 || len(w) > 200 || strings.Trim(w, "x#*.-_o") != "" || !strings.ContainsAny(w, "x#*") || !strings.ContainsAny(w, ".-_o") {
-			continue
+// chartSets reads a colour chart, drawn in signs or told row by row, with the
+// stitches or the stage it runs over. drawn is false where the line holds
+// neither rows nor words that lead to a chart.
+func (r *reading) chartSets() (sets []Set, drawn bool) {
+	rows, signs := r.drawnRows()
+	if !signs {
+		if r.cues[Parts].topic != "chart" {
+			return nil, false
 		}
-		if len(r.l.quantities()) == 0 && !r.says("row", "pattern", "contrast", "card", "repeat") {
-			continue
-		}
-		out := make([]bool, len(w))
-		for i := range w {
-			out[i] = strings.IndexByte("x#*", w[i]) >= 0
-		}
-		return out, true
+		rows = r.toldRows()
 	}
-	return nil, false
+	if len(rows) > 0 {
+		text, ok := engine.ChartText(rows)
+		if !ok {
+			text = "?" // refused where it is set, with an example that works
+		}
+		sets = append(sets, Set{Key: engine.KeyChart, Text: text, Near: 1})
+	}
+	for _, s := range r.chartNumbers(signs) {
+		sets = append(sets, s)
+	}
+	for _, s := range r.b.sets {
+		if s.Key == engine.ChartPlace {
+			sets = append(sets, s)
+		}
+	}
+	return sets, true
 }
 
-// colourRow reads the repeat, the stitches it runs over and its anchor.
-func (r *reading) colourRow(p *Part) bool {
-	main, contrast, every := 0, 0, 0
+// chartNumbers are the numbers beside the rows: stitches, stage, times, the
+// limit of a float.
+func (r *reading) chartNumbers(signs bool) []Set {
+	var out []Set
+	add := func(k engine.Key, v engine.Num, u quantity.Unit) {
+		out = append(out, Set{Key: k, Value: v, Unit: u, Near: 1})
+	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		n := r.whole(i)
+		cm, length := q.Length()
 		switch {
-		case n == 0:
-		case q.Ordinal || r.wordBefore(i, "every", "each"):
-			every = n
-		case oneOf(r.near(i, 1), []string{"contrast"}):
-			contrast = n
-		case oneOf(r.near(i, 1), []string{"main", "plain", "background"}):
-			main = n
+		case length && q.Unit != "" && (r.says("float", "limit")):
+			add(engine.FloatLimit, cm, unitSystem(q.Unit))
+		case n == 0 || q.Ordinal:
+		case oneOf(r.near(i, -1), []string{"stage"}):
+			add(engine.ChartStage, q.Value, "")
+		case r.wordAfter(i, "time") || r.wordBefore(i, "time"):
+			add(engine.ChartTimes, q.Value, "")
 		case r.wordBefore(i, "limit", "float"):
-		default:
-			p.Stitches = n
+			add(engine.FloatStitches, q.Value, "")
+		case oneOf(r.near(i, -1), []string{"over", "on", "across"}) || q.Unit == quantity.Stitch && n > 20 || signs && n > 20:
+			add(engine.ChartStitches, q.Value, "")
 		}
 	}
-	if every == 0 && strings.Contains(r.l.text, "every other") {
-		every = 2
-	}
-	switch {
-	case p.Pattern != nil:
-	case every > 1 && every <= 100:
-		p.Pattern = make([]bool, every)
-		for i := range min(max(contrast, 1), every-1) {
-			p.Pattern[i] = true
-		}
-	case main > 0 && contrast > 0 && main+contrast <= 200:
-		p.Pattern = make([]bool, main+contrast)
-		for i := range contrast {
-			p.Pattern[i] = true
-		}
-	}
-	p.Anchor = engine.Centred
-	switch {
-	case r.says("left"):
-		p.Anchor = engine.FromLeft
-	case r.says("right"):
-		p.Anchor = engine.FromRight
-	}
-	r.length(p)
-	return p.Pattern != nil || r.says("card")
+	return out
 }
 
-// floatLimit: how long a float may be left.
-func (r *reading) floatLimit(p *Part) bool {
-	r.length(p)
-	return !r.says("catch", "why") && !r.howBeatsFloat()
+// drawnRows reads rows drawn in signs, apart by slashes or spaces ("x..x.. /
+// .xx.", "xooxoo"): x, # or * is contrast, the rest main. The line must hold
+// more than one row, or also say that it is a row or of so many stitches, so
+// that kisses at the end of a message are no pattern.
+func (r *reading) drawnRows() ([][]bool, bool) {
+	var out [][]bool
+	for _, w := range strings.FieldsFunc(r.l.text, func(c rune) bool { return strings.ContainsRune(" ,;/|", c) }) {
+		w = strings.Trim(w, ":?!\"'")
+		if len(w) < 2 || len(w) > 200 || strings.Trim(w, "x#*.-_o") != "" || !strings.ContainsAny(w, "x#*") || !strings.ContainsAny(w, ".-_o") && len(out) == 0 {
+			continue
+		}
+		row := make([]bool, len(w))
+		for i := range w {
+			row[i] = strings.IndexByte("x#*", w[i]) >= 0
+		}
+		out = append(out, row)
+	}
+	if len(out) == 1 && len(r.l.quantities()) == 0 && !r.says("row", "pattern", "contrast", "card", "repeat", "chart") {
+		return nil, false
+	}
+	return out, len(out) > 0
+}
+
+// toldRows reads rows told in words: "row 1 contrast every fourth, row 2 every
+// other, the ones beside last row's".
+func (r *reading) toldRows() [][]bool {
+	var rows [][]bool
+	for _, part := range r.rowParts() {
+		row, shift := toldChartRow(part)
+		if len(row) == 0 {
+			if shift && len(rows) > 0 {
+				row = rows[len(rows)-1]
+			} else {
+				continue
+			}
+		}
+		if shift && len(rows) > 0 {
+			row = beside(row)
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// rowParts cuts the tokens where a new row is told.
+func (r *reading) rowParts() [][]token {
+	var parts [][]token
+	from := 0
+	for i, t := range r.l.tokens {
+		next := t.q != nil && t.q.Unit == quantity.Row || t.stem == "then" || t.stem == "row" && i > 0 && oneOf(r.near(i, -1), []string{"next", "first", "second", "third", "last"}) && r.l.tokens[i-1].text != "last"
+		if next && i > from {
+			parts = append(parts, r.l.tokens[from:i])
+			from = i
+		}
+	}
+	return append(parts, r.l.tokens[from:])
+}
+
+// toldChartRow is one row's repeat of its words, and whether it is set between the
+// contrast stitches of the row before.
+func toldChartRow(ts []token) (row []bool, shift bool) {
+	main, contrast, every := 0, 0, 0
+	for i, t := range ts {
+		word := func(at int) string {
+			if at < 0 || at >= len(ts) || ts[at].q != nil {
+				return ""
+			}
+			return ts[at].stem
+		}
+		if t.text == "beside" || t.text == "between" || t.text == "offset" || t.text == "staggered" || t.text == "shifted" {
+			shift = true
+		}
+		if t.text == "other" && word(i-1) == "every" {
+			every = 2
+		}
+		if t.q == nil || !t.q.Value.IsInt() || t.q.Unit == quantity.Row {
+			continue
+		}
+		n := t.q.Value.Floor()
+		switch {
+		case word(i-1) == "every" || word(i-1) == "each":
+			every = n
+		case word(i+1) == "contrast" || t.q.Unit == quantity.Stitch && word(i+1) == "contrast":
+			contrast = n
+		case word(i+1) == "main" || word(i+1) == "plain" || word(i+1) == "background":
+			main = n
+		}
+	}
+	switch {
+	case every > 1 && every <= 100:
+		row = make([]bool, every)
+		for i := range min(max(contrast, 1), every-1) {
+			row[i] = true
+		}
+	case main > 0 && contrast > 0 && main+contrast <= 200:
+		row = make([]bool, main+contrast)
+		for i := range contrast {
+			row[i] = true
+		}
+	}
+	return row, shift
+}
+
+// beside is the row with its contrast stitches moved by half a repeat, at
+// least by one: those beside the last row's.
+func beside(row []bool) []bool {
+	by := max(1, len(row)/2)
+	out := make([]bool, len(row))
+	for i := range row {
+		out[(i+by)%len(row)] = row[i]
+	}
+	return out
+}
+
+// rowNamed is the row that "row 3" names, 0 for none or several.
+func (r *reading) rowNamed() int {
+	row, found := 0, 0
+	for _, i := range r.l.quantities() {
+		if q := r.l.tokens[i].q; q.Unit == quantity.Row && (q.After || q.Ordinal) {
+			row, found = q.Value.Floor(), found+1
+		}
+	}
+	if found != 1 {
+		return 0
+	}
+	return row
 }
 
 // howBeatsFloat: "how do I shorten a float" asks for the way.

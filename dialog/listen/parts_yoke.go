@@ -7,110 +7,144 @@ import (
 	"foldrow/engine"
 )
 
-// stages reads what the line says about the stages of a yoke.
-func (r *reading) stages(p *Part) bool {
-	p.Method = r.method()
-	repeats := r.says("repeat")
-	if repeats {
-		p.Repeats = r.repeats()
+// yoke reads a line about the yoke above the band or its colour chart: what it
+// says becomes sets of their keys, and the form of the line tells whether they
+// are said, supposed, compared or serve a question only.
+func (r *reading) yoke() (Meaning, bool) {
+	cue, ok := r.cues[Parts]
+	topic := cue.topic
+	switch topic {
+	case "stages", "yoke-depth", "chart", "float-limit", "had", "fewest", "first":
+	default:
+		ok = false
 	}
-	taken := len(p.Repeats)
-	p.Heights = r.heights()
+	chart, drawn := r.chartSets()
+	if !ok && !drawn || r.cue(Why) || r.ctx.Making && r.cue(Step) && !r.asks() && !drawn {
+		return Meaning{}, false
+	}
+	switch {
+	case topic == "float-limit" && (r.says("catch") || r.howBeatsFloat()):
+		return Meaning{}, false
+	case topic == "fewest" || topic == "first":
+		return r.yokeBackwards(topic), true
+	}
+	sets, choices := chart, [][]Set(nil)
+	if !drawn {
+		sets, choices = r.yokeSets(topic)
+	}
+	m := r.partMeaning(topic, sets, choices)
+	if len(sets) == 0 && !r.asks() && m.Count+m.Move.Row == 0 && len(r.l.quantities()) > 0 && r.b.problem.Code == "" {
+		return Meaning{}, false // a number that says nothing of the yoke
+	}
+	return m, true
+}
+
+// partMeaning is what a line of a part means, by its form.
+func (r *reading) partMeaning(topic string, sets []Set, choices [][]Set) Meaning {
+	m := Meaning{Topic: topic, Sets: sets, Choices: choices, Count: r.stageNamed(), Part: r.lookedAt(), Move: Move{Row: r.rowNamed()}}
+	supposed := r.cue(WhatIf) && (r.l.has("if", "suppos", "about") || r.ctx.Open == "keep")
+	switch {
+	case len(choices) > 1 && (r.cue(Compare) || r.asks() || supposed || r.l.has("or", "vs", "versus")):
+		m.Kind, m.Sets = Compare, nil
+	case len(sets) == 0:
+		m.Kind = Parts
+	case supposed:
+		m.Kind = WhatIf
+	case r.asks():
+		m.Kind = Parts
+	default:
+		m.Kind = Values
+	}
+	return m
+}
+
+// yokeSets is what the line sets of the yoke, and the numbers of stages beside
+// each other where there are several.
+func (r *reading) yokeSets(topic string) (sets []Set, choices [][]Set) {
+	num := func(k engine.Key, n int) {
+		if n > 0 {
+			sets = append(sets, Set{Key: k, Value: engine.Int(int64(n)), Near: 1})
+		}
+	}
+	text := func(k engine.Key, s string) {
+		if s != "" {
+			sets = append(sets, Set{Key: k, Text: s, Near: 1})
+		}
+	}
+	if topic == "had" {
+		text(engine.StageHad, r.hadOnStage())
+		return sets, nil
+	}
+	y := r.yokeSaid()
+	num(engine.YokeFirst, y.start)
+	num(engine.BodyStitches, y.body)
+	if y.bust.Sign() > 0 {
+		sets = append(sets, Set{Key: engine.Bust, Value: y.bust, Unit: y.bustUnit, Bare: y.bustUnit == "", Near: 1})
+	}
+	if y.depth.Sign() > 0 {
+		sets = append(sets, Set{Key: engine.YokeDepthWanted, Value: y.depth, Near: 1})
+	}
+	num(engine.YokeRows, y.rows)
+	num(engine.YokeNeck, y.neck)
+	if len(y.stages) > 0 {
+		num(engine.YokeStages, y.stages[0])
+	}
+	num(engine.StageEdge, y.edge)
+	text(engine.KeyYokeMethod, y.method)
+	text(engine.StageRepeats, y.repeats)
+	text(engine.StageHeights, y.heights)
+	if len(y.stages) > 1 {
+		for _, n := range y.stages {
+			choices = append(choices, []Set{{Key: engine.YokeStages, Value: engine.Int(int64(n)), Near: 1}})
+		}
+	}
+	return sets, choices
+}
+
+// hadOnStage is "2=131" of "I have 131 on stage 2"; "" where it is not said.
+func (r *reading) hadOnStage() string {
+	stage, count := 0, 0
+	for _, i := range r.l.quantities() {
+		n := r.whole(i)
+		switch {
+		case n == 0:
+		case oneOf(r.near(i, -1), []string{"stage"}) || r.l.tokens[i].q.Ordinal && oneOf(r.near(i, 1), []string{"stage"}):
+			stage = n
+		default:
+			count = n
+		}
+	}
+	if stage == 0 || count == 0 {
+		return ""
+	}
+	return strconv.Itoa(stage) + "=" + strconv.Itoa(count)
+}
+
+// yokeBackwards: "how many stages so that no cut is over a third", "what first
+// stage gives 132 at stage 3".
+func (r *reading) yokeBackwards(topic string) Meaning {
+	m := Meaning{Kind: Backwards, Topic: topic}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
-		n := r.whole(i)
-		cm, length := q.Length()
 		switch {
-		case q.Range && q.Unit != "cm" && q.Unit != "in" && q.High.IsInt() && q.Value.IsInt():
-			p.Start, p.Neck = q.High.Floor(), q.Value.Floor()
-		case length && r.wordBefore(i, "bust", "chest", "girth") || length && r.wordAfter(i, "bust", "chest"):
-			p.Bust = cm
-		case n == 0 || q.Ordinal || len(p.Heights) > 0 && r.behind(i, "height"):
-		case oneOf(r.near(i, 1), []string{"stage", "cut"}) || oneOf(r.near(i, -1), []string{"stage", "cut"}) && p.Stages == 0 && n <= mostStages:
-			p.Stages = n
-		case r.wordBefore(i, "edge"):
-			p.Edge = n
-		case r.wordBefore(i, "body") || r.wordAfter(i, "body"):
-			p.Body = n
-		case taken > 0 && r.behind(i, "repeat") || r.wordAfter(i, "repeat"):
-			taken--
-		case r.wordBefore(i, "neck", "to", "end"):
-			p.Neck = n
-		case r.wordBefore(i, "from", "start", "begin", "first", "yoke", "with", "of") || p.Start == 0:
-			if p.Start == 0 {
-				p.Start = n
-			} else {
-				p.Neck = n
-			}
+		case oneOf(r.near(i, -1), []string{"stage"}):
+			m.Count = r.whole(i)
+		case oneOf(r.near(i, 1), []string{"stage"}) && topic == "first" && r.whole(i) > 0:
+			m.Sets = append(m.Sets, Set{Key: engine.YokeStages, Value: q.Value, Near: 1})
+		case q.Unit == "%":
+			m.Figure, m.HasFig = q.Value.Div(engine.Int(100)), true
+		case q.Value.Sign() > 0:
+			m.Figure, m.HasFig = q.Value, true
 		}
 	}
-	if p.Neck > p.Start && p.Start > 0 {
-		p.Start, p.Neck = p.Neck, p.Start
+	if !m.HasFig && strings.Contains(r.l.text, "third") || strings.Contains(r.l.text, "one in three") || strings.Contains(r.l.text, "1 in 3") {
+		m.Figure, m.HasFig = engine.Frac(1, 3), true
 	}
-	return true
-}
-
-// mostStages is the largest number after "stage" that is a number of stages.
-const mostStages = 12
-
-// behind: token i stands behind the word, at any distance.
-func (r *reading) behind(i int, word string) bool {
-	for j := range i {
-		if r.l.tokens[j].stem == stem(word) {
-			return true
-		}
-	}
-	return false
-}
-
-// repeats are the whole numbers that follow "repeat", in any separation; or
-// the one before it ("a 12 stitch repeat").
-func (r *reading) repeats() []int {
-	_, after, _ := strings.Cut(r.l.text, "repeat")
-	var out []int
-	for _, w := range strings.FieldsFunc(after, func(c rune) bool { return strings.ContainsRune(" ,/;&+-", c) }) {
-		n, err := strconv.Atoi(strings.TrimRight(w, "."))
-		switch {
-		case err == nil && n > 0:
-			out = append(out, n)
-			continue
-		case len(out) == 0 && (w == "s" || w == "of" || w == "is" || w == "are" || w == "every"), w == "and", w == "then", w == "sts", w == "stitches", w == "st":
-			continue
-		}
-		break
-	}
-	if len(out) > 0 {
-		return out
-	}
-	for _, i := range r.l.quantities() {
-		if n := r.whole(i); n > 0 && (r.wordAfter(i, "repeat") || r.behind(i, "repeat")) {
-			out = append(out, n)
-		}
-	}
-	return out
-}
-
-// heights are the numbers that follow "heights", in cm.
-func (r *reading) heights() []engine.Num {
-	_, after, found := strings.Cut(r.l.text, "height")
-	if !found {
-		return nil
-	}
-	unit := engine.Int(1)
-	if !strings.Contains(after, "cm") && (strings.Contains(after, " in") || strings.Contains(after, "\"")) {
-		unit = engine.Frac(254, 100)
-	}
-	var out []engine.Num
-	for _, w := range strings.FieldsFunc(after, func(c rune) bool { return !(c >= '0' && c <= '9' || c == '.') }) {
-		if n, ok := engine.ParseNum(strings.TrimRight(w, ".")); ok && n.Sign() > 0 && len(out) < mostStages {
-			out = append(out, n.Mul(unit))
-		}
-	}
-	return out
+	return m
 }
 
 // method is the way of cutting that the words tell, "" where none.
-func (r *reading) method() engine.YokeMethod {
+func (r *reading) method(stages int) string {
 	t := " " + r.l.text + " "
 	hasAny := func(ws ...string) bool {
 		for _, w := range ws {
@@ -120,37 +154,22 @@ func (r *reading) method() engine.YokeMethod {
 		}
 		return false
 	}
+	m := engine.YokeMethod("")
 	switch {
 	case hasAny(" cone"):
-		return engine.StraightCone
+		m = engine.StraightCone
 	case hasAny("equal cut", "equal step", "equal decrease", "evenly", " same cut", "same number"):
-		return engine.EqualCuts
+		m = engine.EqualCuts
 	case hasAny("sequence b ", "method b ", "percentages b ", "percentage b ", "2/5", "two fifth", "two-fifth"):
-		return engine.SequenceB
+		m = engine.SequenceB
 	case hasAny("sequence c ", "method c ", "percentages c ", "percentage c ", "1/5", "fifth", "four decrease", "four-decrease"):
-		return engine.SequenceC
+		m = engine.SequenceC
 	case hasAny("sequence a ", "method a ", "percentages a ", "percentage a ", "1/3", "a third", "one third", "thirds"):
-		return engine.SequenceA
+		m = engine.SequenceA
+	case hasAny("percent") && stages == 4:
+		m = engine.SequenceC
 	case hasAny("percent"):
-		return "percent"
+		m = engine.SequenceA
 	}
-	return ""
-}
-
-// yokeDepth reads the bust for which a yoke's depth is asked.
-func (r *reading) yokeDepth(p *Part) bool {
-	for _, i := range r.l.quantities() {
-		q := r.l.tokens[i].q
-		cm, ok := q.Length()
-		if !ok && q.Unit == "" && !q.Range && !q.Rib && !q.Ordinal { // a bare bust: inches below 60
-			if cm = q.Value; cm.Less(engine.Int(60)) {
-				cm = cm.Mul(engine.Frac(254, 100))
-			}
-			ok = true
-		}
-		if ok && q.Problem == "" && !q.Range {
-			p.Bust = cm
-		}
-	}
-	return r.says("yoke")
+	return string(m)
 }

@@ -96,7 +96,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		r.notebook,
 		r.noNumber,
 		r.revise,
-		r.around,
+		r.yoke,
 		r.yarnCount,
 		r.yarnAsked,
 		r.fronts,

@@ -42,7 +42,7 @@ func (x *Lexicon) value(k engine.Key, q *quantity.Quantity, ctx Context) (Set, P
 		if q.Unit == "%" {
 			s.Value = share(k, q.Value.Div(engine.Int(100)))
 		}
-	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks:
+	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks, rules.Count:
 		if !q.Value.IsInt() {
 			p.Code = "not-whole"
 			return s, p

@@ -20,8 +20,12 @@ func (r *reading) why() (Meaning, bool) {
 			m.Needle = t.needle
 		}
 	}
+	m.Count = r.stageNamed()
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
+		if m.Count > 0 && (r.spokenBefore(i, "stage") || q.Ordinal) {
+			continue
+		}
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		if q.Rib {
 			m.HasFig = false

@@ -11,10 +11,10 @@ import (
 // rehang says how the yoke is hung again, "" where the yoke is not known or
 // too small.
 func rehang(p engine.Plan) string {
-	if !p.In.Has(engine.YokeStitches) || p.BandStitches == 0 || p.YokeDecreases < 0 {
+	yoke, _, ok := p.Waiting()
+	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""
 	}
-	yoke := p.In.Int(engine.YokeStitches)
 	if p.Rehang != nil || p.YokeDecreases == 0 {
 		return fmt.Sprintf("%d stitches on %d needles: %s.", yoke, p.BandStitches, answer.RehangWords(p))
 	}

@@ -1,0 +1,47 @@
+package dialog
+
+import "foldrow/engine"
+
+// replaced is the inputs without what a new value of k puts aside in the work
+// around the band. What the same line has said stays.
+func (a applied) replaced(k engine.Key) engine.Inputs {
+	in := a.in
+	drop := func(keys ...engine.Key) {
+		for _, other := range keys {
+			if !hasKey(a.keys, other) {
+				in = in.Without(other)
+			}
+		}
+	}
+	switch k {
+	case engine.YokeFirst:
+		drop(engine.BodyStitches, engine.StageHad)
+	case engine.BodyStitches:
+		drop(engine.YokeFirst, engine.StageHad)
+	case engine.YokeStages:
+		// the published sequences have their own number of stages
+		if engine.YokeMethod(in.Text(engine.KeyYokeMethod)).Cuts() > 0 {
+			drop(engine.KeyYokeMethod)
+		}
+		drop(engine.StageHad)
+	case engine.KeyYokeMethod:
+		drop(engine.StageHad)
+	case engine.StageRepeats:
+		drop(engine.StageHad)
+	case engine.YokeDepthWanted:
+		drop(engine.YokeRows, engine.StageHeights)
+	case engine.YokeRows:
+		drop(engine.YokeDepthWanted, engine.StageHeights)
+	case engine.StageHeights:
+		drop(engine.YokeDepthWanted, engine.YokeRows)
+	case engine.FloatLimit:
+		drop(engine.FloatStitches)
+	case engine.FloatStitches:
+		drop(engine.FloatLimit)
+	case engine.ChartStage:
+		drop(engine.ChartStitches)
+	case engine.ChartStitches:
+		drop(engine.ChartStage)
+	}
+	return in
+}
