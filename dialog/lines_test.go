@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -13,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"foldrow/dialog"
+	"foldrow/engine"
 	"foldrow/rules"
 )
 
@@ -139,13 +141,17 @@ func pairs(s string) map[string]string {
 	last := ""
 	for _, f := range strings.Fields(s) {
 		k, v, found := strings.Cut(f, "=")
-		if !found && m[last] != "" { // "wearer=5 years"
+		if !found && m[last] != "" && !isKey(f) { // "wearer=5 years"
 			m[last] += " " + f
 			continue
 		}
 		m[k], last = v, k
 	}
 	return m
+}
+
+func isKey(word string) bool {
+	return slices.Contains(engine.InputKeys(), engine.Key(word)) || slices.Contains(engine.ResultKeys(), engine.Key(word))
 }
 
 func differs(want map[string]string, got map[string]any) string {

@@ -161,7 +161,6 @@ func (c *turn) onShow() (State, Reply) {
 		return c.s, c.reply("show", c.notYet([]engine.Key{engine.LeanDegrees}))
 	case "rehang":
 		text, _ := c.rehangPart(p)
-		c.answers = nil
 		return c.s, c.reply("show", text)
 	}
 	c.s.Topic = engine.BandStitches

@@ -17,6 +17,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
 	}
+	if len(without(m.Keys, engine.DepthRows)) == 0 && r.b.has(engine.DepthRows) && r.lengthAsked() {
+		m.Keys = []engine.Key{engine.DepthResult}
+	}
 	if len(m.Sets) == 1 && m.Sets[0].Bare && (m.Sets[0].Key == engine.Neck || m.Sets[0].Key == engine.StitchGauge) && !within(m.Sets[0].Value, r.x.spans[m.Sets[0].Key].Possible) {
 		m.Sets = nil // "neck from 101", "what gauge gives 101": the 101 are stitches
 	}
@@ -101,6 +104,19 @@ func (r *reading) countDoubted() (Meaning, bool) {
 	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
 }
 
+// lengthAsked: "20 rows make how many cm".
+func (r *reading) lengthAsked() bool {
+	for i := r.l.begin; i+2 < r.l.end; i++ {
+		if r.countsAt(i) {
+			switch r.l.tokens[i+2].text {
+			case "cm", "centimetres", "centimeters", "centimetre", "centimeter", "inches", "inch", "mm":
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // ribFor: "which rib fits 118 stitches" asks which ribs close on a count.
 func (r *reading) ribFor() (Meaning, bool) {
 	qs := r.l.quantities()
@@ -163,7 +179,7 @@ func (r *reading) extreme() string {
 	switch {
 	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row", "depth", "band") && r.l.has("most", "max", "maximum") && !r.l.has("neck"):
 		return "deepest"
-	case r.l.has("deep", "deeper") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
+	case r.l.has("deep", "deeper", "most", "much", "far") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
 		return "deepest"
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"

@@ -80,6 +80,9 @@ func (r *reading) parted() (Meaning, bool) {
 	known := 0
 	for _, part := range r.clauses() {
 		m := r.heard(part)
+		if m.Kind == Step && m.Move.What == "back" && !r.ctx.Making && r.wentWrong() {
+			m = Meaning{Kind: Undo, Count: 1} // "wrong number, back"
+		}
 		switch m.Kind {
 		case Nothing, Chat:
 			continue
@@ -88,6 +91,10 @@ func (r *reading) parted() (Meaning, bool) {
 				return Meaning{}, false
 			}
 			continue
+		case Keep, Drop:
+			if known == 1 && only.Kind == m.Kind {
+				continue
+			}
 		case Measure:
 			if known > 0 && only.Kind == Measure || m.Topic == "dont-know" && known > 0 {
 				continue

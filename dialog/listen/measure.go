@@ -25,6 +25,9 @@ func (r *reading) measure() (Meaning, bool) {
 	if c.topic == "how" && len(keys) == 0 {
 		keys = r.byQuantity()
 	}
+	if h, _ := r.x.howto.best(r.l); !open && c.topic == "how" && h.cover >= 0.9 && h.share >= 0.4 && !r.l.has("measur") {
+		return Meaning{}, false
+	}
 	if !open && c.topic == "usual" && r.ctx.Open == "keep" && len(keys) == 0 {
 		return Meaning{}, false
 	}

@@ -22,7 +22,11 @@ func (b *binder) named() {
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
 				continue
 			}
-			all = append(all, pairing{i, mi, b.cost(i, m)})
+			cost := b.cost(i, m)
+			if openOf(m.key) == b.ctx.Open {
+				cost -= 14 // "the opening on my yoke measures 41" answers what is asked
+			}
+			all = append(all, pairing{i, mi, max(0, cost)})
 		}
 	}
 	sort.SliceStable(all, func(i, j int) bool { return all[i].cost < all[j].cost })

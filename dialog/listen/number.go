@@ -25,6 +25,9 @@ func askStart(w string) bool {
 func (r *reading) askedFor() []engine.Key {
 	named := r.results()
 	if !r.asks() {
+		if f, _ := r.x.result.best(r.l); len(named) == 0 && r.nounAsk() {
+			return []engine.Key{engine.Key(f.card)} // "circumference when I stretch it"
+		}
 		return named
 	}
 	f, second := r.x.result.best(r.l)
@@ -42,7 +45,7 @@ func (r *reading) askedFor() []engine.Key {
 // plainNumber: a question for a count, a measure or a place, whose words are
 // those of one result, before a card that shares them can take it.
 func (r *reading) plainNumber() (Meaning, bool) {
-	if !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick") {
+	if !r.asks() || len(r.b.sets) > 0 && (r.numbersGiven() || len(r.l.quantities()) == 0) || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick") {
 		return Meaning{}, false
 	}
 	if r.howToForm() || !r.measureForm() || r.numbersGiven() && !r.aboutRow() || r.l.has("mean") {
@@ -60,9 +63,28 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	if r.aboutRow() {
 		keys = []engine.Key{engine.Tension}
 	}
-	m := Meaning{Kind: Number, Keys: r.bothEnds(keys)}
+	m := Meaning{Kind: Number, Keys: r.bothEnds(r.counted(keys))}
 	r.part(&m)
 	return m, true
+}
+
+// counted: "how many needles carry two" wants the count, not the list.
+func (r *reading) counted(keys []engine.Key) []engine.Key {
+	if !r.l.has("many") {
+		return keys
+	}
+	out := append([]engine.Key(nil), keys...)
+	for i, k := range out {
+		switch k {
+		case engine.RibColumns:
+			out[i] = engine.ColumnCount
+		case engine.HemNeedles:
+			out[i] = engine.HemCount
+		case engine.Rehang:
+			out[i] = engine.YokeDecreases
+		}
+	}
+	return out
 }
 
 // numbersGiven: the line holds a number that is more than a word of a name
@@ -179,7 +201,7 @@ func (r *reading) number() (Meaning, bool) {
 		return Meaning{}, false // "my stitches are uneven" tells, it does not ask
 	}
 	keys = r.bothEnds(r.outcome(keys))
-	if r.troubleSure() && !r.asksNumber() || !r.asks() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
+	if r.troubleSure() && !r.asksNumber() || !r.asks() && !r.nounAsk() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
 	}
 	if r.howBeats() {
@@ -244,7 +266,7 @@ func (r *reading) contentLeft() int {
 func askWord(w string) bool {
 	switch w {
 	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
-		"going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
+		"choose", "chose", "pick", "going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
 		return true
 	}
 	return false
@@ -284,7 +306,7 @@ func (r *reading) troubleLikely() bool {
 // outcome: "how high will it really be" asks for what comes out, not for what
 // was wished.
 func (r *reading) outcome(keys []engine.Key) []engine.Key {
-	if !r.l.has("will", "going", "go", "really", "actual", "actually", "come", "end", "get", "would") {
+	if !r.l.has("will", "stand", "going", "go", "really", "actual", "actually", "come", "end", "get", "would") {
 		return keys
 	}
 	out := append([]engine.Key(nil), keys...)
@@ -317,6 +339,12 @@ func (r *reading) bothEnds(keys []engine.Key) []engine.Key {
 // spansEnds: the line names the first and the last, or the left and the right.
 func (r *reading) spansEnds() bool {
 	return r.l.has("first", "begin", "start", "leftmost") && r.l.has("last", "end", "finish", "rightmost") || r.l.has("left") && r.l.has("right") || r.l.has("from") && r.l.has("to") && r.l.has("needl")
+}
+
+// nounAsk: a few words that are those of one result and no more.
+func (r *reading) nounAsk() bool {
+	f, _ := r.x.result.best(r.l)
+	return f.cover >= 0.95 && f.share >= 0.75 && f.mass >= 3 && r.l.words() <= 7 && len(r.l.quantities()) == 0 && !r.l.has("be") && !r.wentWrong()
 }
 
 // shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for

@@ -274,11 +274,19 @@ func askWhat(w string) bool { return w == "which" || w == "what" || w == "how" |
 // cm", "5 buttons where do they go").
 func (r *reading) asksWithin() bool {
 	switch r.l.tokens[r.l.begin].text {
-	case "i", "we", "my", "that", "not", "do", "it":
+	case "i", "we", "that", "not", "do", "it":
 		return false
 	}
 	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
 		switch t := r.l.tokens[i]; t.text {
+		case "which", "what":
+			if t.stop {
+				return true
+			}
+		case "will", "is", "does", "can", "do", "are", "would":
+			if t.stop && subject(r.l.tokens[i+1].text) && i+2 < r.l.end {
+				return true // "he is 6, will it go over his head"
+			}
 		case "where":
 			switch r.l.tokens[i+1].text {
 			case "do", "does", "is", "are", "should", "on", "to", "must":

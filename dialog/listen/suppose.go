@@ -34,7 +34,7 @@ func (r *reading) stitchesSupposed() (engine.Num, bool) {
 	}
 	q := r.l.tokens[qs[0]].q
 	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && (r.l.has("cast", "stitch", "hang") || r.wishesCount(q))
-	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(20)) > 0
+	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(44)) > 0
 }
 
 // wishesCount: "could I use 104 instead": a bare number too large for a neck

@@ -16,7 +16,7 @@ func (r *reading) values() (Meaning, bool) {
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
 		return r.setsMeaning(WhatIf), true // "2x2?", "could it be 4 cm deep?"
 	}
-	if r.asks() && r.l.begin < len(r.l.tokens) && judges(r.l.tokens[r.l.begin].text) && r.l.words() > 2 && r.b.problem.Code == "" {
+	if r.asks() && r.l.begin < len(r.l.tokens) && (judges(r.l.tokens[r.l.begin].text) || askWhat(r.l.tokens[r.l.begin].text)) && r.l.words() > 2 && r.b.problem.Code == "" {
 		m := r.setsMeaning(Measure) // "is 28 and 40 normal" asks, and sets nothing
 		m.Topic = "usual"
 		for _, s := range m.Sets {

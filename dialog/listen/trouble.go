@@ -68,7 +68,7 @@ func (r *reading) trouble() (Meaning, bool) {
 // mishap: the words of something gone wrong, beside a number that is no
 // answer ("the tension was set wrong for 4 rows").
 func (r *reading) mishap() bool {
-	return !r.b.sure() && !r.asks() && r.wentWrong()
+	return !r.b.sure() && !r.asks() && r.wentWrong() && !(r.b.names(engine.StitchGauge) && r.b.has(engine.StitchGauge))
 }
 
 // complains: a question with words that only a mishap has; any other question
