@@ -46,7 +46,7 @@ func (r *reading) order() (Meaning, bool) {
 	case Notebook:
 		return m, m.Topic != "open"
 	case Step:
-		return m, m.Move.What == "back" || m.Move.What == "repeat" || m.Move.What == "skip"
+		return m, m.Move.What == "back" || m.Move.What == "repeat" || m.Move.What == "skip" || r.ctx.Making && m.Move.What == "next" && !r.wentWrong() && !r.cue(Trouble)
 	case Help:
 		return m, !r.ctx.Making && !r.wentWrong() && r.idle(parts[:len(parts)-1])
 	case Number:

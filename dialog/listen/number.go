@@ -191,7 +191,7 @@ func (r *reading) number() (Meaning, bool) {
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" && !r.aboutRow() || r.l.has("mean") || r.mayI() && !r.counts() {
 		return Meaning{}, false
 	}
-	if r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
+	if r.howToForm() && r.l.has("find", "know", "measur", "calculat", "check") || r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
 		return Meaning{}, false
 	}
 	if h, _ := r.x.howto.best(r.l); !r.aboutRow() && (r.l.has("waste", "ravel", "buy", "wash") || !r.asksNumber() && len(r.l.quantities()) == 0 && h.cover >= 0.6 && h.mass > 3 && r.contentLeft() >= 2) {

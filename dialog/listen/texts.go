@@ -14,6 +14,9 @@ func (b *binder) texts() {
 		if ours(m.key) && b.questionOnly() {
 			continue
 		}
+		if m.text == "wool" && b.l.has("left", "rest", "gram", "still", "remain", "enough", "ball", "metre", "meter") {
+			continue // wool is any yarn in many mouths
+		}
 		if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
 			continue
 		}

@@ -79,7 +79,7 @@ func (r *reading) complains() bool {
 
 // wentWrong: the line holds a word of things gone wrong.
 func (r *reading) wentWrong() bool {
-	return r.hasSense("wrong")
+	return r.hasSense("wrong") || r.l.has("run") && r.l.has("down", "out")
 }
 
 func (r *reading) troubleMeaning() Meaning {
