@@ -77,6 +77,10 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.dialReply(w)
 	case "step", "look":
 		return c.goTo(w)
+	case "dial-at":
+		return c.dialAt(w)
+	case "wait":
+		return c.stepReply("(Take your time; your place is kept.)")
 	case "restart":
 		return c.restart(w)
 	case "spoils":
@@ -133,6 +137,8 @@ func (c *turn) backward(w where) (State, Reply) {
 func (c *turn) finish(w where, id string) (State, Reply) {
 	i := w.index(id)
 	switch {
+	case i < 0 && id == "fold":
+		return c.toFold(w)
 	case i < 0:
 		return c.forward(w)
 	case i < w.at:
@@ -154,6 +160,9 @@ func (w where) skipped(i int) string {
 // jump begins at the named step: all before it is taken as done.
 func (c *turn) jump(w where) (State, Reply) {
 	i := w.index(c.m.Move.Step)
+	if i < 0 && c.m.Move.Step == "fold" {
+		return c.toFold(w)
+	}
 	if i < 0 {
 		card, ok := c.book.Card("steps", c.m.Move.Step)
 		if !ok {

@@ -185,3 +185,30 @@ func (c *turn) foldReply(p engine.Plan) (State, Reply) {
 	}
 	return c.s, c.reply("number", text)
 }
+
+// toFold is the place at the fold of a band that has no fold row: its outer
+// layer is knitted.
+func (c *turn) toFold(w where) (State, Reply) {
+	if !w.p.Doubled {
+		return c.unsure("A single layer has no fold. You are at: " + c.whereText())
+	}
+	if w.m.Row >= w.p.LayerRows {
+		return c.stepReply("")
+	}
+	return c.moved(w.atRow(w.p.LayerRows), c.dialCheck(w, w.p.LayerRows))
+}
+
+// dialAt holds the dial she tells against the row that comes next. Where the
+// garment's is not known, the one told is taken for it.
+func (c *turn) dialAt(w where) (State, Reply) {
+	if !w.p.In.Has(engine.MainTension) {
+		return c.onValues()
+	}
+	row := w.p.Tension()[w.m.Row]
+	told := c.voice().Figure(engine.MainTension, c.m.Sets[0].Value.Float())
+	if row.Dial != nil && setting(w.p, row.Clicks) == "dial "+told {
+		return c.stepReply(fmt.Sprintf("(Right: row %d is at dial %s.)", row.Row, told))
+	}
+	return c.unsure(fmt.Sprintf("Row %d is to be at %s, not %s; nothing is changed. Set it so before you knit. If the garment itself was knitted at %s, say *main tension %s*.",
+		row.Row, answer.DialNow(row), told, told, told))
+}

@@ -28,6 +28,8 @@ func TestAskedAtTheStep(t *testing.T) {
 		{"I'm on row 5", "what's left", "4 rows knitted, 18 to go.\n\nThen: 6 knit the inner layer (11 rows); 7 drop and latch the rib columns (51 columns); 8 hang the hem (52 bumps);"},
 		{"I'm on row 5", "what is step 9", "9 of 14. Knit the closing row"},
 		{"I'm on row 5", "?", "4 rows knitted, 18 to go."},
+		{"I'm on row 5", "hang on", "(Take your time; your place is kept.)"},
+		{"I'm on row 5", "dial is at 4", "(Right: row 5 is at dial 4.)"},
 		{"I'm on row 5", "phone rang, where was I", "4 rows knitted, 18 to go."},
 	}
 	tk := talk(t)
@@ -52,6 +54,11 @@ func TestMovesByNumber(t *testing.T) {
 		{"latched up to L40", "3 done", "step", "Columns 10 to 13 of 51: L33"},
 		{"latched up to L40", "46 done", "unclear", "45 of 51 columns are left"},
 		{"I'm on row 5", "ripped 5 rows", "unclear", "more than the 4 rows"},
+		{"I'm on row 5", "dial is at 3", "unclear", "Row 5 is to be at dial 4, not 3; nothing is changed."},
+		{"I'm on row 5", "I'm at the fold", "step", "row 12 of 22"},
+		{"I'm on row 5", "done with the outer layer", "step", "row 12 of 22"},
+		{"latched up to L40", "all columns done", "step", "8 of 14. Hang the hem"},
+		{"start from the latching", "L45 done", "step", "L43"},
 		{"latched up to L40", "hem is hung and all sewn off", "step", "Check before anything is pulled"},
 	}
 	tk := talk(t)

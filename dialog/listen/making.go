@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"cmp"
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
@@ -18,6 +19,7 @@ const (
 	toldMany   Kind = "told-many"   // more or fewer rows than meant
 	toldForgot Kind = "told-forgot" // a change of the dial that was forgotten
 	fold       Kind = "fold"        // where the fold lies
+	toldEnd    Kind = "told-end"    // a part of the work is behind her
 	apart      Kind = "apart"       // the first or the second
 	cameOut    Kind = "came-out"    // a measure of the finished band
 )
@@ -29,7 +31,7 @@ const mostWords = 6
 // precedence.
 func (r *reading) atMachine() (Meaning, bool) {
 	for _, reader := range []func() (Meaning, bool){
-		r.finishedBand, r.machine, r.foldRow, r.wrongDial, r.tooManyRows, r.dropRows,
+		r.finishedBand, r.dialAt, r.machine, r.stepDone, r.needleAsked, r.foldRow, r.wrongDial, r.tooManyRows, r.dropRows,
 	} {
 		if m, ok := reader(); ok {
 			return m, true
@@ -61,6 +63,18 @@ func (r *reading) machine() (Meaning, bool) {
 		// elsewhere the columns and bumps are asked for as a list
 		here := r.x.alongOf(r.ctx.Step)
 		ok = m.Move.Along == here || m.Move.Along == "" && (!r.l.has("hang") || here == "hem" || here == "rehang")
+	case "row":
+		ok = !r.badRow()
+		m.Move.Done = m.Move.Done || r.spoken("did") || r.spoken("made")
+	case "done":
+		if len(r.l.quantities()) == 0 {
+			m.Move.Count, m.FigUnit = 1, quantity.Row // "another row"
+		}
+	case "at":
+		m.Move.What, m.Move.Step = "goto", r.namedStep()
+		ok = m.Move.Step != "" && !r.wentWrong() && !r.asks() && r.l.words() <= mostWords
+	case "wait":
+		ok = !r.asks()
 	case "side":
 		m.Move.What, ok = "way", r.x.alongOf(r.ctx.Step) == "latch"
 	case "step":
@@ -70,6 +84,51 @@ func (r *reading) machine() (Meaning, bool) {
 		}
 	}
 	return m, ok
+}
+
+// stepDone: "done with the outer layer", "the fold is done", "last column
+// done". What went wrong is never done.
+func (r *reading) stepDone() (Meaning, bool) {
+	id := r.namedStep()
+	if !r.ctx.Making || r.ctx.Open != "" || id == "" || !r.cue(toldEnd) || r.asks() || r.wentWrong() || r.l.has("next", "half", "not", "almost", "nearly") ||
+		r.l.words() > mostWords || len(r.l.quantities()) > 0 || r.cue(WhatIf) && r.l.has("if") {
+		return Meaning{}, false
+	}
+	for _, t := range r.l.tokens {
+		if t.needle != "" {
+			return Meaning{}, false
+		}
+	}
+	return Meaning{Kind: Step, Move: Move{What: "finished", Step: id}}, true
+}
+
+// dialAt: "dial is at 4", while rows are knitted, tells where the dial stands
+// now; it is the garment's only where that is said.
+func (r *reading) dialAt() (Meaning, bool) {
+	if !r.ctx.Making || r.ctx.Open != "" || !r.x.stepOf(r.ctx.Step).rows || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.MainTension || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	if r.asks() || r.cue(WhatIf) || r.wentWrong() || r.cue(toldWrong) || r.spoken("was") || r.spoken("were") || r.l.has("main", "garment", "mt", "yoke", "body", "sweater", "cardigan", "pullover") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Step, Move: Move{What: "dial-at"}, Sets: r.b.sets}, true
+}
+
+// needleAsked: "is L51 a rib column" asks for the number, not for a mishap.
+func (r *reading) needleAsked() (Meaning, bool) {
+	if !r.ctx.Making || r.wentWrong() || r.aboutNeedle() == "" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{r.aboutNeedle()}, Needle: r.slip().Needle}, true
+}
+
+// lastRowOut: "undo the last row" asks how to take a row out, not for the
+// last thing that was said.
+func (r *reading) lastRowOut() (Meaning, bool) {
+	if !r.x.stepOf(r.ctx.Step).rows || !r.l.has("undo") || !r.l.has("row") && !r.cue(toldRow) || len(r.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Trouble, Card: "undo-row", Topic: "sure"}, true
 }
 
 // foldRow: "which row is the fold".
@@ -125,6 +184,12 @@ func (r *reading) finished() string {
 	if here := r.x.alongOf(r.ctx.Step); (here == "hem" || here == "rehang") && r.l.has("hang") && r.l.has("all", "everything", "every") {
 		id = r.ctx.Step // "hung all of them"
 	}
+	return cmp.Or(r.namedStep(), id)
+}
+
+// namedStep is the last step in the order of work that the line names.
+func (r *reading) namedStep() string {
+	id := ""
 	for _, card := range r.x.stepCards {
 		if r.names(card.named) {
 			id = card.id

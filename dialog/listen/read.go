@@ -92,6 +92,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		r.keepOrDrop,
 		r.openChoice,
 		r.openAnswer,
+		r.lastRowOut,
 		r.undo,
 		r.notebook,
 		r.noNumber,
