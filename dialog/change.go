@@ -237,7 +237,7 @@ func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) stri
 }
 
 func (c *turn) whatNext() string {
-	return "Ask *why* about any number, *what if* about anything, or say *start knitting*."
+	return "Now say *why* of any number, *what if* of anything, *show the needles*, *show the tension*, *show the band from the side*, *print it*, *start knitting*."
 }
 
 // onRevise: "no, I meant rows" says the last line again with another unit.

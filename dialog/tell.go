@@ -164,7 +164,11 @@ func (c *turn) onShow() (State, Reply) {
 		return c.s, c.reply("show", text)
 	}
 	c.s.Topic = engine.BandStitches
-	return c.s, c.reply("show", v.Plan(p, c.base()))
+	text := v.Plan(p, c.base())
+	if c.moment() == "plan" && p.LayerRows > 0 {
+		text += "\n\n" + c.whatNext()
+	}
+	return c.s, c.reply("show", text)
 }
 
 // soFar lists what was told and what is assumed.

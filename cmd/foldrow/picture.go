@@ -22,9 +22,9 @@ func (b block) draw(width, wide int, plain bool) []string {
 	return lines
 }
 
-// Signs that stand out are bold, each in a colour of its own that reads on a
-// dark and on a light ground; they differ as characters as well.
-var signColours = [...]string{"\x1b[36;1m", "\x1b[35;1m", "\x1b[32;1m", "\x1b[34;1m"}
+// Signs that stand out are bold, some in a colour that reads on a dark and on a
+// light ground; they differ as characters as well.
+var signColours = [...]string{"\x1b[35;1m", "\x1b[1m", "\x1b[31;1m"}
 
 // paint styles the signs in a line, a run of one sign at a time.
 func paint(line, signs string) string {

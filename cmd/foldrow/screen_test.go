@@ -143,7 +143,7 @@ func (s *screen) sequence(b []byte) int {
 
 // style takes on what the numbers of an escape sequence switch.
 func (s *screen) style(numbers string) {
-	names := map[string]string{"1": "bold", "4": "underline", "31": "red", "32": "green", "34": "blue", "35": "magenta", "36": "cyan"}
+	names := map[string]string{"1": "bold", "4": "underline", "31": "red", "35": "magenta"} // no others read on both grounds
 	for n := range strings.SplitSeq(numbers, ";") {
 		switch name, ok := names[n]; {
 		case n == "0" || n == "":

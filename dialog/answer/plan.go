@@ -27,9 +27,6 @@ func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 	if s := v.assumedLine(p, said); s != "" {
 		parts = append(parts, s)
 	}
-	if p.BandStitches > 0 && p.LayerRows > 0 {
-		parts = append(parts, "See more: *show the needles*, *show the tension*, *show the band from the side*, *print it*.")
-	}
 	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
 }
 
