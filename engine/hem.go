@@ -26,9 +26,9 @@ func hemColumns(latched []int, every, n int) (hung []int, wished int) {
 	}
 	hung = make([]int, 0, len(list))
 	for l, r := 0, len(list)-1; l <= r; l, r = l+1, r-1 {
-		hung = hang(hung, list[l], -1, every, taken, bare)
+		hung = hang(hung, list[l], every, taken, bare)
 		if l < r {
-			hung = hang(hung, list[r], +1, every, taken, bare)
+			hung = hang(hung, list[r], every, taken, bare)
 		}
 	}
 	slices.Sort(hung)
@@ -47,10 +47,14 @@ func hemList(every, n int) []int {
 }
 
 // hang hangs column c, or the nearest free one less than every away, trying
-// the outer side first; out is -1 on the left half and +1 on the right.
-func hang(hung []int, c, out, every int, taken, bare []bool) []int {
+// first the side that lies further from the middle of the row.
+func hang(hung []int, c, every int, taken, bare []bool) []int {
 	if !bare[c] {
 		return append(hung, c)
+	}
+	out := -1
+	if 2*c > len(taken)-1 {
+		out = +1
 	}
 	for d := 1; d < every; d++ {
 		for _, to := range [2]int{c + out*d, c - out*d} {

@@ -307,9 +307,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 func (x *Lexicon) learnAll(words []string) []string {
 	var out []string
 	for _, w := range words {
-		for _, st := range x.stems.of(w) {
-			out = append(out, st)
-		}
+		out = append(out, x.stems.of(w)...)
 		x.whole[w] = true
 	}
 	return out
