@@ -108,3 +108,31 @@ func TestDropRows(t *testing.T) {
 		require.NotEqual(t, "unclear", r.Kind, "%s: %s", offered, r.Markdown)
 	}
 }
+
+// Lines that mean a move only where she stands.
+func TestHeardAtTheStep(t *testing.T) {
+	tests := []struct{ at, said, want string }{
+		{"start from the latching", "from the centre", "Columns 1 to 4 of 51: R2, R4, R6, R8. From the centre, right half first."},
+		{"start from the latching", "from the right", "Columns 1 to 4 of 51: R50, R48, R46, R44. From the right."},
+		{"start from the latching", "what can go wrong", "What spoils it: Dropping first"},
+		{"start from the hem", "what can go wrong", "One bump to the side"},
+		{"I'm on row 8", "took out 2 rows", "row 6 of 22"},
+		{"I'm on row 8", "ripped 7 rows", "row 1 of 22"},
+	}
+	tk := talk(t)
+	begin, _ := tk.Begin()
+	for _, tt := range tests {
+		s, r := say(t, tk, begin, append(append([]string(nil), bandPlan...), "start knitting", tt.at, tt.said)...)
+		require.Equal(t, "step", r.Kind, r.Markdown)
+		require.Contains(t, r.Markdown, tt.want)
+		require.NotEmpty(t, s.Making.Step)
+	}
+	// begun from one side it is finished from there
+	s, _ := say(t, tk, begin, append(append([]string(nil), bandPlan...), "start knitting", "start from the latching", "from the centre", "latched up to R20")...)
+	require.Equal(t, 10, s.Making.Done)
+	_, r := tk.Turn(s, "from the right")
+	require.Equal(t, "unclear", r.Kind, r.Markdown)
+	// and the left half comes after the whole right half
+	s, _ = say(t, tk, s, "latched up to L9")
+	require.Equal(t, 25+5, s.Making.Done)
+}
