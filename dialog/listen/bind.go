@@ -113,6 +113,9 @@ func (b *binder) inAll(i int) bool {
 			return true
 		}
 	}
+	if b.l.has("fold") && b.l.has("half") {
+		return true // "24 rows, folded in half"
+	}
 	return i > 0 && b.l.tokens[i-1].text == "total"
 }
 

@@ -15,7 +15,7 @@ func (b *binder) choices() {
 			if spelt && m.rib.IsPlain() && b.ctx.Open != "rib" && b.l.has("which", "strand", "fairisl", "fair") {
 				continue // "the band is plain, which one do I measure" tells of the fabric
 			}
-			if b.dropped[m.from] || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
+			if b.dropped[m.from] || spelt && b.ribInFigures() || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
 				continue
 			}
 			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "of" || b.l.tokens[m.from-1].text == "the") {
@@ -61,6 +61,16 @@ func (b *binder) otherGarment(m mention) bool {
 	for _, o := range b.l.mentions {
 		if o.garment != "" && o.garment != m.garment && noun(o) && !noun(m) {
 			return true
+		}
+	}
+	return false
+}
+
+// ribInFigures: a rib is written out, so that "a wide rib" only describes it.
+func (b *binder) ribInFigures() bool {
+	for i, t := range b.l.tokens {
+		if t.q != nil && t.q.Rib && !b.dropped[i] {
+			return !b.choosing()
 		}
 	}
 	return false

@@ -40,11 +40,17 @@ func (r *reading) order() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	m := r.heard(parts[len(parts)-1])
+	if r.ctx.Open == "keep" && (m.Kind == Drop || m.Kind == Keep) && r.idle(parts[:len(parts)-1]) {
+		return m, true
+	}
+	if m.Kind == Step && m.Move.What == "back" && !r.ctx.Making && r.wentWrong() {
+		return Meaning{Kind: Undo, Count: 1}, true // "wrong number, back"
+	}
 	switch m.Kind {
 	case Undo, Show:
 		return m, true
 	case Notebook:
-		return m, m.Topic != "open"
+		return m, m.Topic != "open" && r.ctx.Open != "keep"
 	case Step:
 		return m, m.Move.What == "back" || m.Move.What == "repeat" || m.Move.What == "skip" || r.ctx.Making && m.Move.What == "next" && !r.wentWrong() && !r.cue(Trouble)
 	case Help:

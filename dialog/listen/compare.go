@@ -98,11 +98,16 @@ func spread(sides [][]Set) [][]Set {
 	return sides
 }
 
+func layersSet(n int64) Set { return Set{Key: engine.Layers, Value: engine.Int(n), Near: 1} }
+
 func (r *reading) compare() (Meaning, bool) {
 	alts := r.alternatives()
 	cue, ok := r.cues[Compare]
 	if r.b.problem.Code == "range" || len(alts) > 1 && !ok && !r.asks() && !r.cue(WhatIf) {
 		return Meaning{}, false
+	}
+	if len(r.b.sets) == 1 && r.b.sets[0].Key == engine.Layers && r.l.has("single") && r.l.has("double", "doubl") {
+		return Meaning{Kind: Compare, Choices: [][]Set{{layersSet(1)}, {layersSet(2)}}}, ok || r.asks()
 	}
 	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v")) {
 		return Meaning{Kind: Compare, Choices: alts}, true

@@ -101,8 +101,26 @@ func (r *reading) story() bool {
 	if r.l.has("friend", "book", "magazin", "people", "previously", "neighbour", "teacher") {
 		return true
 	}
+	for _, s := range r.b.sets {
+		if openOf(s.Key) == r.ctx.Open {
+			return r.l.has("previously") // "1x1, as my grandmother always did" answers all the same
+		}
+	}
+	if r.hasSense("others") && r.spokenSense("told-of-others") && !r.l.has("for", "want", "would", "please", "need") {
+		return true // "my sister used 2x2 on hers"
+	}
 	return r.l.has("last") && r.l.has("time", "sweater", "cardigan", "jumper", "one", "year", "garment") && !r.l.has("stag") ||
 		r.l.has("before") && r.spoken("was") || r.l.has("used") && r.l.has("before")
+}
+
+// spokenSense is hasSense by the words as they were typed, not by their stems.
+func (r *reading) spokenSense(sense string) bool {
+	for _, t := range r.l.tokens {
+		if t.q == nil && r.x.typed[sense][t.text] {
+			return true
+		}
+	}
+	return false
 }
 
 // limit: "at most 10 rows" says where the depth may end, not what it is.

@@ -43,6 +43,7 @@ type Lexicon struct {
 	// senses are words by what they tell beside others, stepCards the steps in
 	// the order of work.
 	senses    map[string]map[string]bool
+	typed     map[string]map[string]bool // the same words as they are written
 	stepCards []stepCard
 	book      *rules.Book
 }
@@ -74,7 +75,7 @@ type name struct {
 // phrasing that does not compile.
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
-		book: book, senses: map[string]map[string]bool{}, stems: newStems(3000),
+		book: book, senses: map[string]map[string]bool{}, typed: map[string]map[string]bool{}, stems: newStems(3000),
 		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200), byFirst: make(map[string][]int, 600),
 		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
 		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
@@ -272,7 +273,10 @@ func (x *Lexicon) addWords(c rules.Card) {
 			x.words = append(x.words, w)
 		}
 	case "sense":
-		x.senses[c.ID] = map[string]bool{}
+		x.senses[c.ID], x.typed[c.ID] = map[string]bool{}, map[string]bool{}
+		for _, w := range c.List("words") {
+			x.typed[c.ID][w] = true
+		}
 		for _, st := range x.learnAll(c.List("words")) {
 			x.senses[c.ID][st] = true
 		}

@@ -54,7 +54,7 @@ func (r *reading) measure() (Meaning, bool) {
 // aboutOpen: a question of the craft while one of the five stands open, which
 // nothing else has known: it is about that one.
 func (r *reading) aboutOpen() (Meaning, bool) {
-	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Outside) || r.craftWords() == 0 {
+	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() || len(r.b.sets) > 0 || r.b.problem.Code != "" || r.cue(Outside) || r.craftWords() == 0 && !r.pronounOnly() {
 		return Meaning{}, false
 	}
 	return r.measureMeaning("how", nil), true

@@ -150,7 +150,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Count:
 		return q.Unit == "" && !q.Ordinal && q.Value.IsInt()
 	case rules.Bumps:
-		return q.Unit == "" || q.Unit == "st"
+		return q.Unit == "" || q.Unit == "st" || q.Unit == "needle" && q.Ordinal
 	case rules.LayersDim:
 		return q.Unit == ""
 	case rules.Clicks:

@@ -53,7 +53,7 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	}
 	f, _ := r.x.result.best(r.l)
 	h, _ := r.x.howto.best(r.l)
-	if f.cover < 0.95 || f.mass < 2.5 || f.share < 0.3 || h.cover >= 0.95 && h.mass > f.mass && r.l.has("how") && !r.counts() {
+	if f.cover < 0.95 || f.mass < 2.5 || f.share < 0.3 || h.cover >= 0.95 && h.mass > f.mass && !r.counts() && (r.l.has("how") || h.share > f.share) {
 		return Meaning{}, false
 	}
 	if named := r.results(); len(named) > 1 && (f.share < 0.7 || r.l.has("and")) {
@@ -187,6 +187,12 @@ func (r *reading) number() (Meaning, bool) {
 		if !r.asks() || r.contentLeft() > 1 {
 			return Meaning{}, false
 		}
+	}
+	if r.wentWrong() && !r.measureForm() && !r.counts() && !r.shortAsk() {
+		return Meaning{}, false // "there is a hole at the edge, did I ruin it?"
+	}
+	if open := r.ctx.Open; open != "" && open != "keep" && r.asks() && !r.measureForm() && !r.counts() {
+		return Meaning{}, false
 	}
 	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" && !r.aboutRow() || r.l.has("mean") || r.mayI() && !r.counts() {
 		return Meaning{}, false

@@ -43,6 +43,9 @@ func (b *binder) phrasings() {
 
 // told: "I have hung them all" reports work done; it sets no spacing.
 func (b *binder) told(s setting, h hit) bool {
+	if s.key == engine.ClicksPerNumber && !b.l.has("dial", "click", "number", "mark", "tension", "third", "scale") && b.l.has("fold", "half") && !strings.HasSuffix(b.l.text, "thirds") {
+		return true // "fold it in half" tells of no dial
+	}
 	if !b.ctx.Making || s.key != engine.HemEvery {
 		return false
 	}

@@ -18,6 +18,9 @@ func (r *reading) place() (Meaning, bool) {
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
+	if c.topic == "next" && r.l.has("every", "each") && len(r.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
 	if c.topic == "latched" && r.wentWrong() && !r.l.has("latch", "hang", "sew", "hung", "sewn") {
 		return Meaning{}, false // "ladder at L20"
 	}

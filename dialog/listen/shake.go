@@ -10,6 +10,9 @@ import (
 // measured; the words of an error beside it only give the reason.
 func (r *reading) outright() bool {
 	for _, s := range r.b.sets {
+		if s.Relative && r.l.has("take", "add", "remov", "knock", "cut", "put") {
+			return true
+		}
 		if s.Times || s.Near > 0 && !s.Relative && (s.Key == engine.Neck || s.Key == engine.Depth) && within(s.Value, r.x.spans[s.Key].Usual) && !r.asks() && !r.l.has("if") {
 			return true
 		}
@@ -50,6 +53,9 @@ func (r *reading) shake() (Meaning, bool) {
 	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
+		if q.Unit == "" && engine.Int(5).Less(q.Value) {
+			continue // "how accurate is 39.8" says no error
+		}
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		if per, ok := q.Per10cm(); ok {
 			m.Figure = per

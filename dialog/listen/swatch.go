@@ -43,6 +43,12 @@ func (b *binder) swatchTold() {
 		b.ownLength(counts, lengths, rated)
 		return
 	}
+	if len(counts) == 2 && len(lengths) == 1 && unit != quantity.None && b.ctx.Open == "gauge" {
+		for k, i := range counts { // "5 cm have 14 stitches and 20 rows"
+			b.countedOver(k, i, lengths[0], unit)
+		}
+		return
+	}
 	if len(counts) == 0 || len(lengths) != len(counts) || unit == quantity.None && !b.sided(lengths) {
 		return
 	}

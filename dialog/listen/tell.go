@@ -127,7 +127,7 @@ func (r *reading) leftOver() bool {
 
 // revise: "no, I meant rows".
 func (r *reading) revise() (Meaning, bool) {
-	if !r.l.has("mean") || len(r.l.quantities()) > 0 || r.asks() {
+	if r.l.has("understand", "what") || !r.l.has("mean") || len(r.l.quantities()) > 0 || r.asks() {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Values, Topic: "revise"}
