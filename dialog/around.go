@@ -21,6 +21,8 @@ func (c *turn) advice(keys []engine.Key) string {
 		switch {
 		case k == engine.KeyWearer:
 			text += "\n\n" + c.wearerWords(in)
+		case k == engine.NeedlePitch && in.Text(engine.KeyMachine) == "":
+			text += c.classOf(in)
 		case k == engine.Slit && in.Num(k).Sign() > 0:
 			text += c.slitWords(in)
 		case engine.IsText(k):
@@ -119,6 +121,9 @@ func (c *turn) wearerWords(in engine.Inputs) string {
 		text += " No table of sizes by letters was found for that wearer: the figures are the middle of the survey for M, its 5th percentile for smaller and its 95th for larger, which is our choice."
 	} else if b.Size != "" && b.Size != w.Size {
 		text += fmt.Sprintf(" A letter size is taken as the size of that standard with the nearest bust, %s.", b.Size)
+	}
+	if b.Bust.Sign() > 0 && !c.base().Has(engine.Bust) {
+		text += fmt.Sprintf(" Say *bust %s* to size the yoke by it.", v.Len(b.Bust.Float()))
 	}
 	return text + c.headTaken(in) + c.neckOffer(in) + c.openingOffer(in)
 }
@@ -327,4 +332,21 @@ func (c *turn) fibreText(card rules.Card) string {
 		}
 	}
 	return text
+}
+
+// classOf names the class of machine whose pitch was just said, so that its
+// other figures can be taken by a word.
+func (c *turn) classOf(in engine.Inputs) string {
+	card, _ := c.book.Key(engine.KeyMachine)
+	for _, class := range card.Choices {
+		one, _ := engine.Inputs{}.WithText(engine.KeyMachine, class.Value)
+		one = c.book.Filled(one)
+		off := in.Num(engine.NeedlePitch).Div(one.Num(engine.NeedlePitch)).Sub(engine.Int(1)).Abs()
+		if off.Less(engine.Frac(12, 100)) && !in.Same(one, engine.BedNeedles) {
+			return fmt.Sprintf("\n\nThat is the pitch of a %s. Say *%s* to take its usual bed and dial too: %s, %s to a number.",
+				class.Label, class.Label, c.voice().Value(engine.Solve(one), engine.BedNeedles),
+				c.voice().Value(engine.Solve(one), engine.ClicksPerNumber))
+		}
+	}
+	return ""
 }

@@ -121,13 +121,20 @@ func (c *turn) smallestNeck() (State, Reply) {
 			c.answer(k, f)
 		}
 	}
-	edge := "the rib at the fold"
-	if p.EdgeIsTighter {
-		edge = "the sewn-off edge"
-	}
 	text := fmt.Sprintf("A head of %s needs %s. The smallest neck that opens so far is **%s**, %s: it opens to %s, and %s decides. With %d stitches it no longer passes.",
 		v.Value(p, engine.Head), v.Value(p, engine.HeadNeeded), v.Both(p.NeckResult.Float()), v.Value(p, engine.BandStitches),
-		v.Value(p, engine.HeadOpening), edge, p.Smaller.Stitches)
+		v.Value(p, engine.HeadOpening), weakerEdge(p), p.Smaller.Stitches)
 	text += " The stretch of rib and edge are estimates, so try it on. The plan is not changed; say *neck " + v.Len(p.NeckResult.Float()) + "* to set it."
 	return c.s, c.reply("backwards", text)
+}
+
+// weakerEdge is which of the two edges decides how far the neck opens.
+func weakerEdge(p engine.Plan) string {
+	switch {
+	case p.EdgeIsTighter:
+		return "the sewn-off edge"
+	case p.Doubled:
+		return "the rib at the fold"
+	}
+	return "the rib at the top"
 }

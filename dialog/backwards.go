@@ -184,10 +184,11 @@ func (c *turn) headWords(p engine.Plan, keys []engine.Key) string {
 	case !ok:
 		return " A cardigan opens in front, so nothing has to pass the head."
 	case passes:
-		return " It passes."
+		return " It passes; " + weakerEdge(p) + " is the weaker edge."
 	}
 	need, _ := p.HeadNeeds()
-	return fmt.Sprintf(" It does not pass: %s is wanted.", c.voice().Len(need.Float()))
+	return fmt.Sprintf(" It does not pass: %s is wanted, and %s is the weaker edge. A slit of %s would let it through.",
+		c.voice().Len(need.Float()), weakerEdge(p), c.voice().Len(p.SlitLength.Float()))
 }
 
 // resultOf is the result that answers a question about an input.

@@ -21,6 +21,7 @@ func TestAround(t *testing.T) {
 	}{
 		{"head and 2 cm", p, HeadNeeded, 58},
 		{"58 - 41.4*1.4", p, HeadMissing, 0.04},
+		{"41.4*1.4 - 2", p, HeadLargest, 55.96},
 		{"half of 0.04, up to the next half", p, SlitLength, 0.5},
 		{"a slit opens twice: 57.96 + 2*3", with(t, p, "slit", "3"), HeadOpening, 63.96},
 		{"and leaves nothing missing", with(t, p, "slit", "3"), HeadMissing, 0},

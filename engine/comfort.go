@@ -14,6 +14,7 @@ const (
 	NeckBase    Key = "neck_base"
 	HeadNeeded  Key = "head_needed"
 	HeadMissing Key = "head_missing"
+	HeadLargest Key = "head_largest"
 	SlitLength  Key = "slit_length"
 	BandSlope   Key = "band_slope"
 	TopRoom     Key = "top_room"
@@ -108,6 +109,9 @@ func (p Plan) recordComfort(k Key) (Record, bool) {
 	case HeadNeeded:
 		return Record{Rule: RuleHeadNeeded, From: []Key{Head}, Value: p.HeadNeeded.Float(),
 			Expr: p.num(Head) + " + " + fig(headRoom)}, p.has.needed
+	case HeadLargest:
+		return Record{Rule: RuleHeadLargest, From: []Key{HeadOpening}, Value: p.HeadOpening.Sub(headRoom).Float(),
+			Expr: fig(p.HeadOpening) + " - " + fig(headRoom)}, p.has.head
 	case HeadMissing:
 		return Record{Rule: RuleHeadMissing, From: []Key{HeadNeeded, HeadOpening}, Value: p.HeadMissing.Float(),
 			Expr: "max(0, " + fig(p.HeadNeeded) + " - " + fig(p.HeadOpening) + ")"}, p.has.needed && p.has.head

@@ -63,6 +63,7 @@ const (
 	RuleNeckBase       = "base-from-middle"
 	RuleHeadNeeded     = "head-and-room"
 	RuleHeadMissing    = "head-less-opening"
+	RuleHeadLargest    = "opening-less-room"
 	RuleSlit           = "half-of-missing"
 	RuleSlope          = "slope-of-cone"
 	RuleTopRoom        = "edge-less-neck"
@@ -120,7 +121,7 @@ func Rules() []string {
 		RuleYoke, RuleCentred, RuleRows, RuleTotal, RuleDepth, RuleFoldClicks, RuleSeam,
 		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
 		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead, RuleNeckBase, RuleHeadNeeded,
-		RuleHeadMissing, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
+		RuleHeadMissing, RuleHeadLargest, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
 		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
 		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
 		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,

@@ -8,7 +8,7 @@ var resultKeys = [...]Key{
 	LeanDegrees, RibColumns, ColumnCount, LoopsToLatch, HemNeedles, HemCount,
 	OffYarn, BandYarn, BandYarnLow, BandYarnHigh, BandYarnGrams, LoopLength,
 	HeadOpening,
-	HeadNeeded, HeadMissing, SlitLength, NeckBase, TopRoom, BandSlope, StitchPitch,
+	HeadLargest, HeadNeeded, HeadMissing, SlitLength, NeckBase, TopRoom, BandSlope, StitchPitch,
 	WorkStitches, EmptyNeedles, PickFront, PickBack, PickSleeves, PickTotal, PickDifference,
 	StageCounts, StageDecreases, StageErrors, StageCuts, StagePieces, StageNeedles,
 	StageRehang, StageRowsKey, LargestCut, DoubledGap, OnePieceFrom, YokeRowsResult,
@@ -177,6 +177,8 @@ func (p Plan) comfort(k Key) (float64, bool) {
 	switch k {
 	case HeadNeeded:
 		return p.HeadNeeded.Float(), p.has.needed
+	case HeadLargest:
+		return p.HeadOpening.Sub(headRoom).Float(), p.has.head
 	case HeadMissing:
 		return p.HeadMissing.Float(), p.has.needed && p.has.head
 	case SlitLength:

@@ -184,7 +184,7 @@ func (w *whom) person(word string) bool {
 // bare beside a child.
 func (w *whom) number(i int) {
 	q := w.b.l.tokens[i].q
-	if q.Rib || q.Range || q.Problem != "" || q.Unit != "" && q.Unit != "number" || q.Over.Sign() > 0 || q.Value.Sign() < 0 {
+	if q.Rib || q.Sign < 0 || q.Range || q.Problem != "" || q.Unit != "" && q.Unit != "number" || q.Over.Sign() > 0 || q.Value.Sign() < 0 {
 		return
 	}
 	months := engine.Num{}
@@ -205,6 +205,9 @@ func (w *whom) number(i int) {
 		return
 	default:
 		return
+	}
+	if engine.Int(120 * 12).Less(months) {
+		w.problem = "wearer"
 	}
 	w.aged, w.months = true, months
 	if months.Cmp(engine.Int(19*12)) < 0 {
