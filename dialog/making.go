@@ -81,6 +81,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.dialAt(w)
 	case "wait":
 		return c.stepReply("(Take your time; your place is kept.)")
+	case "begin":
+		return c.moved(w.enter(w.at), "")
 	case "restart":
 		return c.restart(w)
 	case "spoils":

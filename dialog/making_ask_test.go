@@ -55,6 +55,7 @@ func TestMovesByNumber(t *testing.T) {
 		{"latched up to L40", "46 done", "unclear", "45 of 51 columns are left"},
 		{"I'm on row 5", "ripped 5 rows", "unclear", "more than the 4 rows"},
 		{"I'm on row 5", "dial is at 3", "unclear", "Row 5 is to be at dial 4, not 3; nothing is changed."},
+		{"I'm on row 5", "go back to the start of this step", "step", "5 of 14. Knit the outer layer: row 1 of 22"},
 		{"I'm on row 5", "I'm at the fold", "step", "row 12 of 22"},
 		{"I'm on row 5", "done with the outer layer", "step", "row 12 of 22"},
 		{"latched up to L40", "all columns done", "step", "8 of 14. Hang the hem"},

@@ -19,6 +19,7 @@ const (
 	toldMany   Kind = "told-many"   // more or fewer rows than meant
 	toldForgot Kind = "told-forgot" // a change of the dial that was forgotten
 	fold       Kind = "fold"        // where the fold lies
+	toldLoose  Kind = "told-loose"  // rows too loose or too tight; the topic is the trouble
 	toldEnd    Kind = "told-end"    // a part of the work is behind her
 	apart      Kind = "apart"       // the first or the second
 	cameOut    Kind = "came-out"    // a measure of the finished band
@@ -31,7 +32,7 @@ const mostWords = 6
 // precedence.
 func (r *reading) atMachine() (Meaning, bool) {
 	for _, reader := range []func() (Meaning, bool){
-		r.finishedBand, r.dialAt, r.machine, r.stepDone, r.needleAsked, r.foldRow, r.wrongDial, r.tooManyRows, r.dropRows,
+		r.finishedBand, r.dialAt, r.machine, r.stepDone, r.needleAsked, r.foldRow, r.wrongDial, r.wrongNeedle, r.tooManyRows, r.dropRows,
 	} {
 		if m, ok := reader(); ok {
 			return m, true
@@ -50,7 +51,7 @@ func (r *reading) machine() (Meaning, bool) {
 		return Meaning{Kind: Step, Move: Move{What: "way", Way: w.topic}}, true
 	}
 	c, ok := r.cues[machine]
-	if !ok || r.b.sure() && c.topic != "ripped" {
+	if !ok || r.b.sure() && c.topic != "ripped" && !(c.topic == "dial" && r.l.question) {
 		return Meaning{}, false
 	}
 	m := r.stepMeaning(c)
@@ -107,6 +108,9 @@ func (r *reading) stepDone() (Meaning, bool) {
 func (r *reading) dialAt() (Meaning, bool) {
 	if !r.ctx.Making || r.ctx.Open != "" || !r.x.stepOf(r.ctx.Step).rows || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.MainTension || r.b.problem.Code != "" {
 		return Meaning{}, false
+	}
+	if s := r.slip(); s.Rows > 0 || s.First > 0 {
+		return Meaning{}, false // of rows that are knitted
 	}
 	if r.asks() || r.cue(WhatIf) || r.wentWrong() || r.cue(toldWrong) || r.spoken("was") || r.spoken("were") || r.l.has("main", "garment", "mt", "yoke", "body", "sweater", "cardigan", "pullover") {
 		return Meaning{}, false

@@ -74,7 +74,10 @@ func (r *reading) wrongDial() (Meaning, bool) {
 	if s.Forgot {
 		return dial, true
 	}
-	wrong := r.cue(toldWrong) || s.First > 0 && (r.spoken("knitted") || r.spoken("were") || r.spoken("was"))
+	if c, ok := r.cues[toldLoose]; ok && s.Rows > 0 && !s.HasUsed {
+		return Meaning{Kind: Trouble, Card: c.topic, Topic: "sure"}, true
+	}
+	wrong := r.cue(toldWrong) || s.First > 0 && (r.spoken("knitted") || r.spoken("were") || r.spoken("was") || r.spoken("did"))
 	if s.Rows == 0 || !s.HasUsed || !wrong || !r.namesDial() {
 		return Meaning{}, false
 	}
@@ -89,4 +92,12 @@ func (r *reading) namesDial() bool {
 		}
 	}
 	return r.l.has("dial", "tension", "number", "at", "on")
+}
+
+// wrongNeedle: "I dropped L38 instead of L39", at the latching.
+func (r *reading) wrongNeedle() (Meaning, bool) {
+	if r.x.alongOf(r.ctx.Step) != "latch" || !r.cue(toldWrong) || r.slip().Needle == "" || r.asks() || r.cue(WhatIf) {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Trouble, Card: "wrong-needle-dropped", Topic: "sure"}, true
 }
