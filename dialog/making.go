@@ -18,6 +18,9 @@ func (c *turn) onStep() (State, Reply) {
 	}
 	c.about = &c.s.Said
 	p := c.kept()
+	if s, r, ok := c.chartStep(p); ok {
+		return s, r
+	}
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return c.s, c.reply("step", "There is no whole plan to knit from yet; the questions come first.")
 	}

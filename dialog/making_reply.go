@@ -194,6 +194,9 @@ func (c *turn) overText(w where) string {
 // whereText is where she stands, in one sentence; "" away from the machine.
 func (c *turn) whereText() string {
 	p := c.kept()
+	if at := c.chartWhere(); at != "" {
+		return at
+	}
 	if !c.s.Making.On || p.BandStitches == 0 || p.LayerRows == 0 {
 		return ""
 	}

@@ -44,6 +44,7 @@ type Making struct {
 	Done   int    `json:"done,omitempty"`   // how many are done there, in the order in which they are worked
 	Way    string `json:"way,omitempty"`    // side from which the columns are latched, "" the left
 	Over   bool   `json:"over,omitempty"`   // the last step is done
+	Chart  int    `json:"chart,omitempty"`  // row of the colour chart to knit now, 0 away from it
 	After  After  `json:"after,omitzero"`
 }
 

@@ -186,6 +186,8 @@ func (c *turn) onNothing() (State, Reply) {
 	case ok:
 		c.m = c.lex.Read(d, c.context())
 		return c.onValues()
+	case c.s.Making.Chart > 0 && c.kept().Chart != nil && c.kept().Chart.Cards != nil:
+		return c.chartReply(c.kept(), "")
 	case c.s.Making.On && q == "":
 		return c.stepReply("")
 	}

@@ -129,6 +129,34 @@ func TestChartGoesOn(t *testing.T) {
 	}
 }
 
+// TestChartWalk: the rows of a chart are walked like the band's, one card a
+// step, and undo takes a step back.
+func TestChartWalk(t *testing.T) {
+	tk := talk(t)
+	s := arrive(t, tk, "plan")
+	for _, tt := range []struct{ said, says string }{
+		{"start the chart", "There is no chart to walk yet"},
+		{"chart x... / .x.x / x.x. over 105 stitches", "3 rows"},
+		{"start the chart", "Chart row 1 of 3"},
+		{"next", "Chart row 2 of 3"},
+		{"", "Chart row 2 of 3"},
+		{"where am I", "1 row knitted, 2 to go"},
+		{"back", "Chart row 1 of 3"},
+		{"back", "This is the first row"},
+		{"row 3", "The last row of the chart"},
+		{"row 7", "rows 1 to 3"},
+		{"undo", "row 1 of 3 of the chart"},
+		{"done 2 rows", "Chart row 3 of 3"},
+		{"next", "**The chart is knitted.** The last row leaves 53 contrast loops"},
+		{"start the chart", "Chart row 1 of 3"},
+		{"start knitting", "1 of "},
+	} {
+		var r dialog.Reply
+		s, r = tk.Turn(s, tt.said)
+		require.Contains(t, r.Markdown, tt.says, tt.said)
+	}
+}
+
 // needlesOf is the first piece's needles of a row card.
 func needlesOf(r dialog.Reply) ([]string, bool) {
 	l, ok := r.Answer["chart_needles"].([]string)

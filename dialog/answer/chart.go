@@ -24,7 +24,7 @@ func (v Voice) Chart(p engine.Plan) string {
 	fmt.Fprintf(&b, "Chart of %s, repeat %d, over **%d stitches**%s. %s\n\n", Count(len(c.Chart), "row", "rows"), len(c.Chart[0]), c.Width, chartOver(c), chartLies(c))
 	b.WriteString(v.chartTable(c))
 	b.WriteString("\n\n" + v.chartFloats(c))
-	for _, s := range []string{v.chartYarn(p), v.chartDial(p), chartToBand(c)} {
+	for _, s := range []string{v.chartYarn(p), v.ChartDial(p), ChartToBand(c)} {
 		if s != "" {
 			b.WriteString("\n\n" + s)
 		}
@@ -145,15 +145,24 @@ func (v Voice) chartYarn(p engine.Plan) string {
 	return text + ". Say the metres in 100 g for grams."
 }
 
-func (v Voice) chartDial(p engine.Plan) string {
+// WalkDial is the same for a row card at the machine.
+func (v Voice) WalkDial(p engine.Plan) string {
+	if d, ok := p.Float(engine.ColourDial); ok {
+		return "Dial " + trim(d, 2) + " for two-colour rows."
+	}
+	return "Dial one number looser than plain."
+}
+
+// ChartDial is the dial for two-colour rows.
+func (v Voice) ChartDial(p engine.Plan) string {
 	if d, ok := p.Float(engine.ColourDial); ok {
 		return fmt.Sprintf("Two-colour rows at dial **%s**, one number looser than your %s; turn back to %s for plain rows (common practice).", trim(d, 2), trim(d-1, 2), trim(d-1, 2))
 	}
 	return "Knit two-colour rows about one dial number looser than plain (common practice); say *main tension 5* and I name it."
 }
 
-// chartToBand says how the last row goes over into the neckband.
-func chartToBand(c *engine.ChartPlan) string {
+// ChartToBand says how the last row goes over into the neckband.
+func ChartToBand(c *engine.ChartPlan) string {
 	last := c.Cards[len(c.Cards)-1]
 	contrast := 0
 	for _, card := range last {

@@ -67,7 +67,7 @@ func (v Voice) CardText(p engine.Plan, i int) string {
 	if c.MainCm != nil {
 		text += fmt.Sprintf("\n- Yarn for the row, an estimate: contrast %s, main %s.", v.yarnLength(c.ContrastCm[i].Float()), v.yarnLength(c.MainCm[i].Float()))
 	}
-	text += "\n- " + v.chartDial(p)
+	text += "\n- " + v.ChartDial(p)
 	for _, card := range c.Cards[i] {
 		if len(card.Over) > 0 {
 			if k, ok := v.Book.Card("cautions", "loose-floats"); ok {
