@@ -76,7 +76,7 @@ func (v Voice) chartTable(c *engine.ChartPlan) string {
 	b.WriteString("| row | repeat | contrast | main | contrast float | main float |")
 	yarn := c.MainCm != nil
 	if yarn {
-		b.WriteString(" contrast yarn | main yarn |\n|---|---|")
+		b.WriteString(" contrast yarn | main yarn |\n|---|---")
 	} else {
 		b.WriteString("\n")
 	}

@@ -13,15 +13,15 @@ func (v Voice) yokeDepthLine(p engine.Plan) string {
 	y := p.Yoke
 	var parts []string
 	if y.Rows != nil {
-		s := Count(y.AllRows(), "row", "rows")
+		s := "**" + Count(y.AllRows(), "row", "rows")
 		if y.HasDepth {
 			s += ", " + v.Len(y.Depth.Float()) + " deep"
 		}
-		switch y.RowsFrom {
-		case engine.Bust:
+		s += "**"
+		if y.RowsFrom == engine.Bust {
 			s += " (the middle of what is published for the bust; say *yoke depth 20 cm* for another)"
 		}
-		parts = append(parts, "**"+upper(s)+"**.")
+		parts = append(parts, s+".")
 	}
 	if y.Slope > 0 {
 		parts = append(parts, fmt.Sprintf("It slopes in by %s degrees from upright, as one straight cone (0 upright, 90 flat).", trim(y.Slope, 0)))

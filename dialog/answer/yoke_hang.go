@@ -111,12 +111,12 @@ func MapStrip(m []int) string {
 	for c, stitches := range m {
 		two[c] = stitches == 2
 	}
-	lanes := []lane{{name: "two", sign: '2', on: two}}
+	lanes := []lane{{name: "two", sign: '=', on: two}}
 	lines := bed(len(m), lanes)
 	if lines == nil {
 		return ""
 	}
-	return picture(bedLabel, "2", lines) + "\n" + legend(bedWords(lanes))
+	return picture(bedLabel, "=", lines) + "\n" + legend(bedWords(lanes))
 }
 
 // mapWords says which needles of a piece carry two.

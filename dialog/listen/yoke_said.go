@@ -21,7 +21,7 @@ type yokeWords struct {
 // about.
 func (r *reading) yokeSaid() yokeWords {
 	var y yokeWords
-	repeats := r.repeats()
+	repeats, before := r.repeats()
 	y.repeats, y.heights = strings.Join(repeats, " "), r.heights()
 	left := len(repeats)
 	for _, i := range r.l.quantities() {
@@ -46,7 +46,7 @@ func (r *reading) yokeSaid() yokeWords {
 			y.edge = n
 		case r.wordBefore(i, "body") || r.wordAfter(i, "body"):
 			y.body = n
-		case left > 0 && r.behind(i, "repeat") || r.wordAfter(i, "repeat"):
+		case left > 0 && r.behind(i, "repeat") && !before || before && r.wordAfter(i, "repeat"):
 			left--
 		case r.wordBefore(i, "neck", "to", "end"):
 			y.neck = n
@@ -143,12 +143,11 @@ func (r *reading) behind(i int, word string) bool {
 
 // repeats are the whole numbers that follow "repeat", in any separation; or
 // the one before it ("a 12 stitch repeat").
-func (r *reading) repeats() []string {
+func (r *reading) repeats() (out []string, before bool) {
 	if !r.says("repeat") {
-		return nil
+		return nil, false
 	}
 	_, after, _ := strings.Cut(r.l.text, "repeat")
-	var out []string
 	for _, w := range strings.FieldsFunc(after, func(c rune) bool { return strings.ContainsRune(" ,/;&+-", c) }) {
 		n, err := strconv.Atoi(strings.TrimRight(w, ".?"))
 		switch {
@@ -161,14 +160,14 @@ func (r *reading) repeats() []string {
 		break
 	}
 	if len(out) > 0 {
-		return out
+		return out, false
 	}
 	for _, i := range r.l.quantities() {
 		if n := r.whole(i); n > 0 && r.wordAfter(i, "repeat") {
 			out = append(out, strconv.Itoa(n))
 		}
 	}
-	return out
+	return out, true
 }
 
 // heights are the numbers that follow "heights", in cm, as they are kept.
