@@ -120,7 +120,7 @@ func (r *reading) dialAt() (Meaning, bool) {
 
 // needleAsked: "is L51 a rib column" asks for the number, not for a mishap.
 func (r *reading) needleAsked() (Meaning, bool) {
-	if !r.ctx.Making || r.wentWrong() || r.aboutNeedle() == "" {
+	if !r.ctx.Making || r.l.has("wrong", "miss", "mistake", "stuck") || r.aboutNeedle() == "" {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Number, Keys: []engine.Key{r.aboutNeedle()}, Needle: r.slip().Needle}, true
