@@ -28,6 +28,10 @@ func (c *turn) apply(in engine.Inputs, sets []listen.Set) applied {
 	if slices.Contains(a.keys, engine.Depth) && slices.Contains(a.keys, engine.DepthRows) {
 		a.problem = listen.Problem{Code: "two-values", Key: engine.Depth} // the one excludes the other
 	}
+	if slices.Contains(a.keys, engine.KeyBandKind) && slices.Contains(a.keys, engine.KeyRib) &&
+		(!a.in.Has(engine.KeyBandKind) || !a.in.Has(engine.KeyRib)) {
+		a.problem = listen.Problem{Code: "two-values", Key: engine.KeyBandKind} // a rolled neck has no rib
+	}
 	return a
 }
 

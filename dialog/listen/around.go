@@ -42,6 +42,12 @@ func (b *binder) questionOnly() bool {
 	return false
 }
 
+// complains: what happened to a yarn is a trouble, and tells no fibre: "my
+// cotton yarn split".
+func (b *binder) complains() bool {
+	return b.l.has("split", "snap", "snapped", "break", "broke", "broken", "scratchy", "itch", "shrunk", "shrink", "knot", "tangl", "tangle", "unravel", "flattened", "melted")
+}
+
 // ours are the choices that a plain question does not set.
 func ours(k engine.Key) bool {
 	switch k {

@@ -11,7 +11,7 @@ func (b *binder) texts() {
 		if m.from > 1 && b.l.tokens[m.from-1].text == "of" && b.l.tokens[m.from-2].q != nil {
 			continue // "30 grams of wool" is yarn of any kind
 		}
-		if ours(m.key) && b.questionOnly() {
+		if ours(m.key) && (b.questionOnly() || b.complains()) {
 			continue
 		}
 		if m.text == "wool" && b.l.has("left", "rest", "gram", "still", "remain", "enough", "ball", "metre", "meter") {
