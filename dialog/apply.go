@@ -48,7 +48,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 			a.in = a.in.Without(engine.KeyBandKind) // a rolled neck is plain
 		}
 	case textKey(s.Key):
-		in, ok := a.replaced(s.Key).WithText(s.Key, merged(a.in, s))
+		in, ok := a.otherCuts(s).WithText(s.Key, merged(a.in, s))
 		if !ok {
 			return listen.Problem{Code: "no-such-choice", Key: s.Key, Read: s.Text}
 		}

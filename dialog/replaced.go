@@ -1,6 +1,21 @@
 package dialog
 
-import "foldrow/engine"
+import (
+	"foldrow/dialog/listen"
+	"foldrow/engine"
+)
+
+// otherCuts is the inputs without what a new text puts aside: a published
+// sequence brings its own number of stages, unless the same line says another.
+func (a applied) otherCuts(s listen.Set) engine.Inputs {
+	in := a.replaced(s.Key)
+	if s.Key == engine.KeyYokeMethod && !hasKey(a.keys, engine.YokeStages) {
+		if cuts := engine.YokeMethod(s.Text).Cuts(); cuts > 0 && cuts != in.Int(engine.YokeStages) {
+			in = in.Without(engine.YokeStages)
+		}
+	}
+	return in
+}
 
 // replaced is the inputs without what a new value of k puts aside in the work
 // around the band. What the same line has said stays.

@@ -102,6 +102,8 @@ func TestYokeGoesOn(t *testing.T) {
 	say("how many stages so that no cut is over a fifth", "backwards", "**6 stages**")
 	say("what first stage gives 150 at stage 3", "backwards", "first stage")
 	say("undo", "undo", "191 on stage 2")
+	say("4 stages", "change", "Yoke of 4 stages")
+	say("sequence a", "change", "Yoke of 3 stages")
 }
 
 // TestChartGoesOn: the chart takes the yoke's last stage, and its place and

@@ -50,6 +50,10 @@ func stageWarnings(y *engine.YokePlan, i int) []string {
 
 // YokeFault says why the yoke of a plan cannot be, and what is nearest.
 func (v Voice) YokeFault(y *engine.YokePlan) string {
+	if y.Spec.Neck >= y.Spec.Start {
+		return fmt.Sprintf("The neck's %d stitches are not fewer than the %d that the yoke begins with, at most %d is reached. For this neck it begins with %d or more: *yoke of %d stitches*.",
+			y.Spec.Neck, y.Spec.Start, y.Spec.Start-1, y.Spec.Neck+1, y.Spec.Neck*3/2)
+	}
 	text := v.faultText(y.Fault)
 	if near, ok := engine.NearestYoke(y.Spec); ok {
 		text += " The nearest that works: " + StageCounts(near.Stages) + " (" + v.nearWords(y.Spec, near.Spec) + ")."
