@@ -32,7 +32,7 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 // else can claim it ("open at the front").
 func (r *reading) openChoice() (Meaning, bool) {
 	is := r.l.tokens[r.l.begin].text == "is" && !r.l.question && !r.bothGarments()
-	if r.ctx.Open != "garment" || r.asks() && !is || r.cue(WhatIf) {
+	if r.ctx.Open != "garment" || r.askForm() && !is || r.cue(WhatIf) {
 		return Meaning{}, false
 	}
 	for _, s := range r.b.sets {

@@ -56,6 +56,9 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	if f.cover < 0.95 || f.mass < 2.5 || f.share < 0.3 || h.cover >= 0.95 && h.mass > f.mass && !r.counts() && (r.l.has("how") || h.share > f.share) {
 		return Meaning{}, false
 	}
+	if r.ctx.Open == "gauge" && (f.card == string(engine.BandStitches) || f.card == string(engine.LayerRows)) {
+		return r.measureMeaning("usual", []engine.Key{engine.StitchGauge}), true // the swatch is meant, there is no band yet
+	}
 	if named := r.results(); len(named) > 1 && (f.share < 0.7 || r.l.has("and")) {
 		return r.number()
 	}
@@ -161,6 +164,9 @@ func (r *reading) countsAt(i int) bool {
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
 	keys := r.askedFor()
+	if r.ctx.Open == "gauge" && r.asks() && len(keys) == 1 && (keys[0] == engine.BandStitches || keys[0] == engine.LayerRows) && len(r.b.sets) == 0 {
+		return r.measureMeaning("how", []engine.Key{engine.StitchGauge}), true
+	}
 	if !r.asks() && contains(keys, engine.BandStitches) {
 		if m, ok := r.countSaid(); ok {
 			return m, true // "cast on 121"

@@ -111,6 +111,9 @@ func (b *binder) correctionBetween(i, j int) bool {
 		case "mean", "meant", "wanted", "excuse", "pardon":
 			return true
 		case "rather":
+			if k > 0 && b.l.tokens[k-1].text == "or" {
+				continue // "3 cm or rather 4" chooses between the two
+			}
 			if k+1 < len(b.l.tokens) && b.l.tokens[k+1].text != "than" {
 				return true
 			}

@@ -165,7 +165,7 @@ func (r *reading) show() (Meaning, bool) {
 
 // units: "can we do this in inches" wishes for another unit and nothing else.
 func (r *reading) units() (Meaning, bool) {
-	if c, ok := r.cues[Show]; !ok || c.topic != "plan" || len(r.l.quantities()) > 0 || len(r.results())+len(r.inputs()) > 0 {
+	if c, ok := r.cues[Show]; !ok || c.topic != "plan" || r.counts() || len(r.l.quantities()) > 0 || len(r.results())+len(r.inputs()) > 0 {
 		return Meaning{}, false
 	}
 	m, ok := r.show()
