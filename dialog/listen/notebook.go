@@ -11,6 +11,9 @@ func (r *reading) notebook() (Meaning, bool) {
 	if c.topic == "open" && len(r.b.sets) > 0 && (r.ctx.Open == "garment" || r.b.sure() && !r.l.has("project", "notebook", "call", "name", "new")) {
 		return Meaning{}, false
 	}
+	if r.ctx.Open == "keep" && c.topic == "leave" && r.l.has("mine", "it", "that", "old", "first") {
+		return Meaning{}, false // "leave mine": the what-if is dropped, nobody goes
+	}
 	if s, ok := r.cues[Show]; ok && s.weight >= c.weight {
 		return Meaning{}, false
 	}

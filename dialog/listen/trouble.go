@@ -101,7 +101,7 @@ func (r *reading) wayForm() bool {
 
 // howTo: a question about a technique.
 func (r *reading) howTo() (Meaning, bool) {
-	if r.b.sure() && !r.l.has("how", "what", "explain", "mean", "why") {
+	if r.b.sure() && !r.onlyTexts() && !r.l.has("how", "what", "explain", "mean", "why") {
 		return Meaning{}, false
 	}
 	f, _ := r.x.howto.best(r.l)

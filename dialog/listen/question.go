@@ -1,0 +1,128 @@
+package listen
+
+import "strings"
+
+func (r *reading) requests(i int) bool {
+	if i+2 >= len(r.l.tokens) || r.l.tokens[i+1].text != "you" {
+		return false
+	}
+	switch r.l.tokens[i].text {
+	case "can", "could", "would", "will":
+	default:
+		return false
+	}
+	j := i + 2
+	if r.l.tokens[j].text == "please" && j+1 < len(r.l.tokens) {
+		j++
+	}
+	switch r.l.tokens[j].text {
+	case "make", "set", "change", "use", "put", "add", "take", "increase", "reduce", "switch":
+		return len(r.l.quantities()) > 0
+	}
+	return false
+}
+
+func (r *reading) asks() bool {
+	if r.l.question && !(r.l.begin < len(r.l.tokens) && r.requests(r.l.begin)) {
+		return true
+	}
+	return r.askForm()
+}
+
+func (r *reading) askForm() bool {
+	if r.l.begin >= len(r.l.tokens) {
+		return false
+	}
+	i := r.l.begin
+	for i < len(r.l.tokens) && (r.l.tokens[i].text == "and" || r.l.tokens[i].text == "ok" || r.l.tokens[i].text == "but") {
+		i++
+	}
+	if i+1 < len(r.l.tokens) && preposition(r.l.tokens[i].text) && askWhat(r.l.tokens[i+1].text) {
+		return true // "on which needle", "with how many stitches"
+	}
+	if i >= len(r.l.tokens) {
+		return false
+	}
+	if t := r.l.tokens[i].text; (t == "do" || t == "does" || t == "have" || t == "did") && i+1 < len(r.l.tokens) {
+		switch r.l.tokens[i+1].text {
+		case "i", "you", "we", "they", "it", "this", "people", "most":
+			return true
+		}
+		return t == "does"
+	}
+	if r.requests(i) {
+		return false
+	}
+	if i+1 < len(r.l.tokens) && r.l.tokens[i+1].text == "where" {
+		return true // "buttonholes where on 130 sts"
+	}
+	switch r.l.tokens[i].text {
+	case "what", "which", "how", "where", "when", "why", "who", "am", "whose", "goes":
+		return true
+	case "is", "are", "can", "could", "would", "should", "will", "must", "may":
+		return !r.subjectless(i)
+	}
+	return r.asksWithin() || strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") && len(r.l.quantities()) == 0 || strings.HasPrefix(r.l.text, "show me")
+}
+
+func preposition(w string) bool {
+	switch w {
+	case "on", "at", "from", "to", "by", "with", "in", "for", "over", "until", "after", "before":
+		return true
+	}
+	return false
+}
+
+func askWhat(w string) bool { return w == "which" || w == "what" || w == "how" || w == "where" }
+
+func (r *reading) asksWithin() bool {
+	switch r.l.tokens[r.l.begin].text {
+	case "i", "we", "that", "not", "do", "it":
+		return false
+	}
+	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
+		switch t := r.l.tokens[i]; t.text {
+		case "which", "what":
+			if t.stop {
+				return true
+			}
+		case "will", "is", "does", "can", "do", "are", "would":
+			if t.stop && subject(r.l.tokens[i+1].text) && i+2 < r.l.end {
+				return true // "he is 6, will it go over his head"
+			}
+		case "where":
+			switch r.l.tokens[i+1].text {
+			case "do", "does", "is", "are", "should", "on", "to", "must":
+				return true
+			}
+		case "how":
+			if r.countsAt(i) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (r *reading) subjectless(i int) bool {
+	if i+1 >= len(r.l.tokens) {
+		return false
+	}
+	next := r.l.tokens[i+1]
+	switch r.l.tokens[i].text {
+	case "is", "are":
+		if next.q == nil && !r.l.question {
+			return !subject(next.text) // "is jacket with buttons"
+		}
+		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct")
+	}
+	return next.text == "be"
+}
+
+func subject(w string) bool {
+	switch w {
+	case "it", "that", "this", "there", "the", "my", "a", "an", "your", "her", "his", "their", "our", "these", "those", "one", "she", "he", "they", "we", "i", "you", "any", "all", "both", "not", "anything", "something":
+		return true
+	}
+	return false
+}
