@@ -10,7 +10,7 @@ func (r *reading) whatIf() (Meaning, bool) {
 	if first := r.l.tokens[r.l.begin].text; (first == "how" || first == "which") && r.measureForm() && len(r.askedFor()) > 0 && len(r.b.sets) > 0 {
 		return Meaning{}, false // "how many stitches do I pick up if the edge is 50 cm" asks for the number
 	}
-	if _, how := r.howTo(); how && r.onlyTexts() && len(r.b.sets) > 0 && (!r.l.has("if") || r.mayI() || r.l.tokens[r.l.begin].text == "can" || r.l.tokens[r.l.begin].text == "should") {
+	if _, how := r.howTo(); how && r.onlyTexts() && len(r.b.sets) > 0 && r.permits() {
 		return Meaning{}, false // "may I steam it"
 	}
 	if n, is := r.stitchesSupposed(); is && (ok && len(r.b.sets) == 0 || r.asks() && r.onlyYoke()) {

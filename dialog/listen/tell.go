@@ -10,7 +10,7 @@ func (r *reading) values() (Meaning, bool) {
 	if r.asks() && r.l.has("mean") {
 		return Meaning{Kind: HowTo, Card: "abbreviations"}, true
 	}
-	if m, ok := r.howTo(); ok && r.asks() && r.onlyTexts() {
+	if m, ok := r.howTo(); ok && r.asks() && r.onlyTexts() && r.permits() {
 		return m, true // "am I allowed to steam it"
 	}
 	if r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep" || !r.onlyOpen()) {
@@ -28,6 +28,15 @@ func (r *reading) values() (Meaning, bool) {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true
+}
+
+// permits: the question is whether something may be done.
+func (r *reading) permits() bool {
+	switch r.l.tokens[r.l.begin].text {
+	case "can", "may", "should", "am", "is", "must", "could", "do", "does", "will":
+		return true
+	}
+	return r.l.has("safe", "allow")
 }
 
 // onlyTexts: all that is set are words, which a question may only speak of.
