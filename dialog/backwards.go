@@ -146,10 +146,7 @@ func (c *turn) forValues(a applied) (State, Reply) {
 		c.answer(k, v)
 		lines = append(lines, fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)))
 	}
-	if block != "" {
-		lines = append([]string{"\n\n" + block + "\n\n"}, lines...)
-	}
-	if len(lines) == 0 && !asksFronts(c.m.Keys) {
+	if block == "" && len(lines) == 0 && !asksFronts(c.m.Keys) {
 		for _, k := range []engine.Key{engine.BandStitches, engine.NeckResult, engine.DepthResult} {
 			if v, ok := valueJSON(p, k); ok {
 				c.answer(k, v)
@@ -159,14 +156,20 @@ func (c *turn) forValues(a applied) (State, Reply) {
 			lines = append(lines, title(short)+".")
 		}
 	}
-	if len(lines) == 0 {
+	if block == "" && len(lines) == 0 {
 		return c.s, c.reply("backwards", c.notYet(c.m.Keys))
 	}
 	var told []string
 	for _, k := range a.keys {
 		told = append(told, c.voice().Label(k)+" "+c.voice().Value(p, k))
 	}
-	text := strings.TrimSpace("With " + strings.Join(told, ", ") + ": " + strings.Join(lines, " "))
+	text := "With " + strings.Join(told, ", ") + ":"
+	for _, l := range lines {
+		text += " " + l
+	}
+	if block != "" {
+		text += "\n\n" + block
+	}
 	text += c.headWords(p, a.keys)
 	if c.open(c.s) == "" {
 		text += "\n\nThe plan is not changed; say *" + strings.Join(told, ", ") + "* to set it."

@@ -225,9 +225,12 @@ func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) stri
 		return text + part
 	}
 	d := c.voice().Differences(c.solve(before), c.plan())
+	if block != "" && asksFronts(a.keys) {
+		return strings.TrimSpace(text + "\n\n" + c.frontChange(c.solve(before), c.plan(), a.keys))
+	}
 	switch {
-	case block != "" && (d == "" || !before.HasFronts()):
-		return text
+	case d == "" && hasKey(a.keys, engine.YarnLeft) && c.lasts(c.plan()) != "":
+		d = c.lasts(c.plan())
 	case asksFronts(a.keys) && (d == "" || block == "" && !before.HasFronts()):
 		d = c.frontNotYet(a.keys[len(a.keys)-1])
 	case d == "":

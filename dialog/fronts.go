@@ -20,7 +20,7 @@ const (
 // told by a line of its own.
 func blockOf(k engine.Key) string {
 	switch k {
-	case engine.FrontStitches, engine.FrontRatio, engine.FrontMap, engine.FrontEdge, engine.EdgeRows,
+	case engine.FrontStitches, engine.FrontRatio, engine.FrontEdge, engine.EdgeRows,
 		engine.FrontCount, engine.FrontGauge, engine.NeckbandEnd, engine.KeyFrontRib:
 		return pickUpBlock
 	case engine.HolePositions, engine.HoleNeedles, engine.HoleGaps, engine.Holes, engine.HoleSpacing, engine.HoleStitches, engine.HoleMargin:
@@ -65,7 +65,7 @@ func (c *turn) frontBlock(p engine.Plan, block string) string {
 	switch {
 	case block == pickUpBlock && counted:
 		c.answersOf(p, engine.FrontStitches, engine.FrontRatio, engine.FrontRatioError, engine.FrontLength)
-		return v.PickUp(p)
+		return strings.TrimSpace(v.PickUp(p) + "\n\n" + c.frontOpen(p))
 	case block == holeBlock && p.Front.HasHoles():
 		c.answersOf(p, engine.Holes, engine.HolePositions, engine.HoleGaps, engine.HoleDistance, engine.HoleNeedles, engine.HoleRows)
 		c.also("buttons-children")
@@ -187,4 +187,29 @@ func asksFronts(keys []engine.Key) bool {
 		}
 	}
 	return len(keys) > 0
+}
+
+// frontChange is what a change of the front bands does besides what its own
+// answer tells: where the holes go, and what is now to be heard.
+func (c *turn) frontChange(before, after engine.Plan, keys []engine.Key) string {
+	own := true
+	for _, k := range keys {
+		own = own && (blockOf(k) == holeBlock || !after.Front.HasHoles() || !before.Front.HasHoles())
+	}
+	if !own {
+		return c.voice().Differences(before, after)
+	}
+	return strings.TrimSpace(answer.Cautioned(answer.NewCautions(c.voice().Cautions(before), c.voice().Cautions(after))))
+}
+
+// frontOpen says that a count of the front band does not close in its rib, or
+// does not fit the bed, "" where neither is so.
+func (c *turn) frontOpen(p engine.Plan) string {
+	n := p.In.Int(engine.FrontCount)
+	down, up, closes := p.FrontClosing(n)
+	text := ""
+	if n > 0 && !closes {
+		text = fmt.Sprintf("%d does not close the front band's %s rib: it closes on %d and %d.", n, p.FrontRib(), down, up)
+	}
+	return text
 }

@@ -189,6 +189,9 @@ func (c *turn) whyNotValue(p engine.Plan) (State, Reply) {
 	}
 	other := engine.Solve(c.filled(a.in))
 	d := c.voice().Differences(p, other)
+	if s := c.frontOpen(other); s != "" && !p.In.Same(other.In, engine.FrontCount) {
+		return c.s, c.reply("why", s+" It would change this:\n\n"+d)
+	}
 	if d == "" {
 		return c.s, c.reply("why", "It would do just as well: nothing in the plan would change.")
 	}

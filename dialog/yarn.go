@@ -43,6 +43,19 @@ func (c *turn) yarnVerdict(p engine.Plan) string {
 	return fmt.Sprintf("\n\n%s for all of it: a tenth more should be there, and you have %s.", word, c.voice().Value(p, engine.YarnLeft))
 }
 
+// lasts says whether the yarn left is enough for what is planned, "" where
+// that is not known, or a caution says it.
+func (c *turn) lasts(p engine.Plan) string {
+	all := p.AllYarnState()
+	switch {
+	case all == engine.YarnEnough:
+		return "That is enough for the neckband and both front bands, with a tenth to spare."
+	case all == engine.YarnUnknown && p.Yarn == engine.YarnEnough:
+		return "That is enough for the band, with a tenth to spare."
+	}
+	return ""
+}
+
 // yarnRight holds the yarn against the gauge: by the published yarn table, by
 // the trade names of its length, and by the tightness factor.
 func (c *turn) yarnRight() (State, Reply) {

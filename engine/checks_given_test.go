@@ -19,7 +19,7 @@ type way func(*given) string
 // The results of a plan need none: they are asked for by their key.
 func allWays() map[string]way {
 	all := map[string]way{}
-	for _, group := range []map[string]way{bandWays(), rowWays(), yokeWays(), edgeWays(), tableWays(), yarnWays(), aroundWays()} {
+	for _, group := range []map[string]way{bandWays(), rowWays(), yokeWays(), edgeWays(), frontWays(), tableWays(), yarnWays(), aroundWays()} {
 		for what, w := range group {
 			all[what] = w
 		}

@@ -193,3 +193,10 @@ func EvenMargin(s HoleSpec) (margin int, ok bool) {
 	}
 	return 0, false
 }
+
+// FrontClosing is the next counts below and above n that close in the front
+// bands' rib, down 0 where there is none, and whether n itself closes.
+func (p Plan) FrontClosing(n int) (down, up int, closes bool) {
+	counts := p.PickUpEdge().closing()
+	return counts.atMost(n - 1), counts.above(n), n > 0 && counts.atMost(n) == n
+}

@@ -45,7 +45,7 @@ func (v Voice) Differences(before, after engine.Plan) string {
 	if y := after.Yoke; y != nil && y.Fault != nil {
 		parts = append(parts, v.YokeFault(y))
 	}
-	for _, c := range newCautions(v.Cautions(before), v.Cautions(after)) {
+	for _, c := range NewCautions(v.Cautions(before), v.Cautions(after)) {
 		parts = append(parts, "**Caution:** "+c)
 	}
 	return strings.Join(parts, "\n\n")
@@ -58,7 +58,8 @@ func dash(s string) string {
 	return s
 }
 
-func newCautions(before, after []string) []string {
+// NewCautions is the cautions after a change that were not there before it.
+func NewCautions(before, after []string) []string {
 	var out []string
 	for _, a := range after {
 		old := false
@@ -193,7 +194,7 @@ func (v Voice) Compare(sides []Side) string {
 		text = "No number of the plan differs between them."
 	}
 	for _, s := range sides {
-		for _, w := range newCautions(v.Cautions(sides[0].Plan), v.Cautions(s.Plan)) {
+		for _, w := range NewCautions(v.Cautions(sides[0].Plan), v.Cautions(s.Plan)) {
 			text += "\n\n**" + s.Name + ":** " + w
 		}
 		if s.Good != "" {

@@ -72,7 +72,7 @@ func (v Voice) Warning(w engine.Warning) string {
 	if !ok {
 		return w.Code
 	}
-	return fill(card.Text, func(name string) string {
+	text := fill(card.Text, func(name string) string {
 		n, ok := w.Values[name]
 		if !ok {
 			return ""
@@ -88,6 +88,11 @@ func (v Voice) Warning(w engine.Warning) string {
 		}
 		return trim(n.Float(), 2)
 	})
+	if low, high := w.Values["need_low"], w.Values["need_high"]; trim(low.Float(), 0) == trim(high.Float(), 0) {
+		g := trim(low.Float(), 0) + " g"
+		text = strings.Replace(text, g+" to "+g, g, 1)
+	}
+	return text
 }
 
 // Cautions is every caution of the plan in words.

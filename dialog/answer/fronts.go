@@ -261,3 +261,23 @@ func (v Voice) FrontBand(p engine.Plan) string {
 	}
 	return text + fmt.Sprintf(", %s wide.", v.Len(f.Width.Float()))
 }
+
+// frontPart is the front bands in the whole plan, "" where they are not
+// planned.
+func (v Voice) frontPart(p engine.Plan) string {
+	f := p.Front
+	if _, ok := p.Float(engine.FrontStitches); !ok {
+		return ""
+	}
+	text := fmt.Sprintf("**%d stitches** along each front", f.Stitches)
+	if f.Every > 0 {
+		text += fmt.Sprintf(", about %d of every %d rows", f.Of, f.Every)
+	}
+	if f.LayerRows > 0 {
+		text += fmt.Sprintf("; %s a layer", Count(f.LayerRows, "row", "rows"))
+	}
+	if at := frontValue(p, engine.HolePositions); at != "" {
+		text += fmt.Sprintf("; %s from stitches %s, counted from the lower end", Count(f.Spec.Holes, "buttonhole", "buttonholes"), at)
+	}
+	return text + "."
+}

@@ -14,7 +14,7 @@ func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 	var items []string
 	for _, part := range []func(engine.Plan) string{
 		v.yokePart, v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
-		v.yarnPart, v.settingPart,
+		v.yarnPart, v.settingPart, v.frontPart,
 	} {
 		if s := part(p); s != "" {
 			items = append(items, "- "+s)
@@ -246,6 +246,8 @@ func Matters(k engine.Key, p engine.Plan) bool {
 		return !p.In.Has(engine.ClickEffect)
 	case engine.DialMin:
 		return p.In.Has(engine.MainTension)
+	case engine.HoleMargin:
+		return p.Front.HasHoles()
 	case engine.Ease:
 		return p.In.Has(engine.NeckBody)
 	case engine.NeckFactor:
