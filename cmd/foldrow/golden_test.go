@@ -95,21 +95,21 @@ func TestTour(t *testing.T) {
 		t.Helper()
 		d.until("the line "+line, func(s string) bool { return strings.HasSuffix(s, "\n> "+line+"\n") })
 	}
-	waits("a cardigan")
+	waits("a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm")
 	d.keys("\r")
-	waits("how do I measure the gauge?")
-	if text := d.screen.text(); !strings.Contains(text, "Enter sends it, q and Enter leaves") || !strings.Contains(text, "│ Every question can be asked back.") {
+	waits("15 3/4 inches")
+	if text := d.screen.text(); !strings.Contains(text, "Enter sends it, q and Enter leaves") || !strings.Contains(text, "│ Answers come one by one") {
 		t.Errorf("the screen:\n%s", text)
 	}
 	d.keys("q\r")
 	d.leave(0)
-	if text := d.screen.text(); !strings.Contains(text, "That was the example.") || strings.Contains(text, "mid-gauge swatch") {
+	if text := d.screen.text(); !strings.Contains(text, "That was the example.") || strings.Contains(text, "(neck 15 3/4 in)") {
 		t.Errorf("the screen:\n%s", text)
 	}
 
 	for key, status := range map[string]int{"\x04": 0, "\x03": statusInterrupt} {
 		d = sit(t, 60, home, nil, "-tour")
-		waits("a cardigan")
+		waits("a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm")
 		d.keys(key)
 		d.leave(status)
 	}
