@@ -94,7 +94,8 @@ func TestWhatIfDropAndKeep(t *testing.T) {
 		if s.OnTable {
 			return
 		}
-		_, was := tk.Turn(s, "plan")
+		const show = "show the plan in cm" // what-ifs said in inches leave her in inches
+		_, was := tk.Turn(s, show)
 		line := rapid.SampledFrom(lines).Draw(rt, "supposed")
 		outright, o := tk.Turn(s, line)
 		table, r := tk.Turn(s, "what if "+line)
@@ -104,7 +105,7 @@ func TestWhatIfDropAndKeep(t *testing.T) {
 		supposed++
 		dropped, _ := tk.Turn(table, "drop")
 		require.Equal(rt, standing(rt, s), standing(rt, dropped), line)
-		_, is := tk.Turn(dropped, "plan")
+		_, is := tk.Turn(dropped, show)
 		require.Equal(rt, was.Results, is.Results, line)
 		require.Equal(rt, was.Markdown, is.Markdown, line)
 		undone, _ := tk.Turn(table, "undo")
