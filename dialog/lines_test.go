@@ -19,7 +19,7 @@ import (
 )
 
 // tables are the tables of lines.
-var tables = []string{"../testdata/lines.txt", "../testdata/lines-second.txt", "../testdata/lines-third.txt", "../testdata/lines-voices.txt"}
+var tables = []string{"../testdata/lines.txt", "../testdata/lines-second.txt", "../testdata/lines-third.txt", "../testdata/lines-fourth.txt", "../testdata/lines-voices.txt"}
 
 // row is one line of a table of what a knitter might type and what it must
 // mean; testdata/README.md tells the format.
@@ -250,4 +250,11 @@ func TestVoices(t *testing.T) {
 	right, all, silent := score(t, "../testdata/lines-voices.txt")
 	require.GreaterOrEqual(t, float64(right), 0.87*float64(all))
 	require.LessOrEqual(t, silent, 3)
+}
+
+// TestFourthLines holds the fourth table, scored unseen once as its head tells.
+func TestFourthLines(t *testing.T) {
+	right, all, silent := score(t, "../testdata/lines-fourth.txt")
+	require.GreaterOrEqual(t, float64(right), 0.96*float64(all))
+	require.Zero(t, silent)
 }

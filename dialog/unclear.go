@@ -41,6 +41,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I read %s to %s%s. Which of the two is it, %s or %s?", low, high, unit, low, high)
 	case "half":
 		return fmt.Sprintf("I read %s and then the line breaks off. Say the %s whole. %s", low, label, c.tryThis())
+	case "word":
+		return fmt.Sprintf("I read %s and then %s, which I do not know. Say the %s with its unit. %s", low, literal(p.Read), label, c.tryThis())
 	case "two-values":
 		return fmt.Sprintf("I read two values for the %s. Say the one you mean.", label)
 	case "span":

@@ -26,6 +26,9 @@ func (b *binder) byUnit() {
 			}
 			b.add(k, i, 1)
 		case q.Unit == "row" && !q.After && !q.Ordinal:
+			if b.ctx.Making && b.ctx.Open == "" && !b.asked && !b.l.has("make", "mak", "change", "chang", "instead", "layer", "deep", "depth", "band", "each", "per", "want", "should", "switch", "set") {
+				continue // "I'm three rows in" tells where she is
+			}
 			if !b.l.has("remov", "unravel", "unravell", "rip", "frog", "last") && !(b.l.has("take", "pull") && b.l.has("out", "back")) {
 				b.add(engine.DepthRows, i, 0)
 			}
@@ -135,6 +138,16 @@ func (b *binder) depthBeside(open engine.Key, i int) bool {
 	return p.Code == "" && within(s.Value, b.x.spans[engine.Depth].Usual) && b.add(engine.Depth, i, 0)
 }
 
+// strangeAfter: a word that rules/ does not know stands where the unit would,
+// as in "14 riws": the number may be of anything.
+func (b *binder) strangeAfter(i int) bool {
+	if i+1 >= len(b.l.tokens) {
+		return false
+	}
+	t := b.l.tokens[i+1]
+	return t.q == nil && !t.stop && t.needle == "" && !b.x.knows(t)
+}
+
 // openTakes gives the quantity to the open question.
 func (b *binder) openTakes(i int) bool {
 	q := b.l.tokens[i].q
@@ -164,6 +177,11 @@ func (b *binder) openTakes(i int) bool {
 			rows := *q // "12 r"
 			rows.Unit = quantity.Row
 			b.l.tokens[i].q, q = &rows, &rows
+		}
+		if q.Unit == "" && b.strangeAfter(i) && b.problem.Code == "" {
+			b.problem = Problem{Code: "word", Key: k, Low: q.Value, Read: b.l.tokens[i+1].text}
+			b.used[i] = true
+			return true
 		}
 		if k == engine.Depth && q.Unit == "row" && !q.After {
 			return b.add(engine.DepthRows, i, 0)
