@@ -32,6 +32,9 @@ func within(t *testing.T, limit time.Duration, what string, work func()) {
 // TestYokeIsQuick: a full yoke of six stages with its row cards, and the
 // search for counts at its worst, within the times that are wanted.
 func TestYokeIsQuick(t *testing.T) {
+	if testing.Short() {
+		t.Skip("short runs are those that the race detector slows")
+	}
 	in := sixStages(t)
 	if p := Solve(in); p.Yoke.Stages == nil || len(p.Chart.Cards) != 24 {
 		t.Fatalf("not a full yoke: %v %v", p.Yoke.Fault, p.Chart.Fault)

@@ -26,7 +26,7 @@ func (b *binder) byUnit() {
 			}
 			b.add(k, i, 1)
 		case q.Unit == "row" && !q.After && !q.Ordinal:
-			if b.ctx.Making && b.ctx.Open == "" && !b.asked && !b.l.has("make", "mak", "change", "chang", "instead", "layer", "deep", "depth", "band", "each", "per", "want", "should", "switch", "set") {
+			if b.ctx.Making && b.ctx.Open == "" && q.Sign >= 0 && !b.asked && !b.l.has("make", "mak", "change", "chang", "instead", "layer", "deep", "depth", "band", "each", "per", "want", "should", "switch", "set") {
 				continue // "I'm three rows in" tells where she is
 			}
 			if !b.l.has("remov", "unravel", "unravell", "rip", "frog", "last") && !(b.l.has("take", "pull") && b.l.has("out", "back")) {
