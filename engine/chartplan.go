@@ -35,7 +35,7 @@ func (e *WideError) Error() string {
 
 // chartOver is the row that a chart runs over: a count of its own, else a
 // stage of the yoke, the last where none is named, else what waits.
-func (p Plan) chartOver() (stage, width int) {
+func (p *Plan) chartOver() (stage, width int) {
 	if p.In.Has(ChartStitches) {
 		return 0, max(0, min(p.In.Int(ChartStitches), maxStitches))
 	}

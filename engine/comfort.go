@@ -94,7 +94,7 @@ func SmallestNeck(in Inputs, head Num) (p Plan, ok bool) {
 	return p, passes && known
 }
 
-func (p Plan) recordComfort(k Key) (Record, bool) {
+func (p *Plan) recordComfort(k Key) (Record, bool) {
 	switch k {
 	case NeckBase:
 		return Record{Rule: RuleNeckBase, From: []Key{NeckMid, NeckFactor}, Value: p.NeckBase.Float(),
@@ -121,7 +121,7 @@ func (p Plan) recordComfort(k Key) (Record, bool) {
 	return Record{}, false
 }
 
-func (p Plan) recordSlit() Record {
+func (p *Plan) recordSlit() Record {
 	expr, from := fig(p.HeadNeeded)+" - "+fig(p.HeadOpening), []Key{HeadNeeded, HeadOpening}
 	if p.In.Num(Slit).Sign() > 0 {
 		expr, from = expr+" + 2 * "+p.num(Slit), append(from, Slit)

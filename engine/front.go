@@ -117,7 +117,7 @@ func (p *Plan) frontRows() {
 
 // holeSize is the stitches of one hole: said, what the button asks for, or the
 // usual.
-func (p Plan) holeSize() int {
+func (p *Plan) holeSize() int {
 	if p.In.Has(HoleStitches) {
 		return p.In.Int(HoleStitches)
 	}
@@ -129,14 +129,14 @@ func (p Plan) holeSize() int {
 }
 
 // holeSpec is the row of holes that is wanted, for n of them.
-func (p Plan) holeSpec(n int) HoleSpec {
+func (p *Plan) holeSpec(n int) HoleSpec {
 	margin := p.frontNum(HoleMargin).Floor()
 	return HoleSpec{Stitches: p.Front.Stitches, Holes: n, Size: p.holeSize(), Start: margin, End: margin}
 }
 
 // holesAt is how many holes a distance between them gives: so many distances
 // lie between the centres of the first and the last, and one hole more.
-func (p Plan) holesAt() (n int, ok bool) {
+func (p *Plan) holesAt() (n int, ok bool) {
 	apart := p.In.Num(HoleSpacing)
 	if p.Front == nil || !p.Front.has.count || apart.Sign() <= 0 || p.frontNum(FrontGauge).Sign() <= 0 {
 		return 0, false
@@ -145,7 +145,7 @@ func (p Plan) holesAt() (n int, ok bool) {
 }
 
 // holeSpan is the cm between the centres of the first and the last hole.
-func (p Plan) holeSpan() Num {
+func (p *Plan) holeSpan() Num {
 	s := p.holeSpec(0)
 	return wholeNum(s.Stitches - s.Start - s.End - s.Size).Mul(Int(10)).Div(p.frontNum(FrontGauge))
 }

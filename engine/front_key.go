@@ -71,7 +71,7 @@ const usualHole = 2
 // frontInput is number k of the front bands, said or following: the gauges,
 // the rib and the layers are the neckband's, a hole is as long as its button
 // asks for, an edge's rows are its length times the garment's row gauge.
-func (p Plan) frontInput(k Key) (Num, bool) {
+func (p *Plan) frontInput(k Key) (Num, bool) {
 	in := p.In
 	if in.Has(k) {
 		return in.Num(k), true
@@ -101,7 +101,7 @@ func (p Plan) frontInput(k Key) (Num, bool) {
 }
 
 // frontNum is frontInput, 0 where it is not known.
-func (p Plan) frontNum(k Key) Num {
+func (p *Plan) frontNum(k Key) Num {
 	n, ok := p.frontInput(k)
 	if !ok {
 		return Num{}

@@ -15,7 +15,7 @@ var frontResults = [...]Key{
 // that are there: see input.
 
 // frontCount is a result of the front bands that is a whole number.
-func (p Plan) frontCount(k Key) (int, bool) {
+func (p *Plan) frontCount(k Key) (int, bool) {
 	f := p.Front
 	if f == nil {
 		return 0, false
@@ -35,7 +35,7 @@ func (p Plan) frontCount(k Key) (int, bool) {
 
 // frontMeasure is a result of the front bands, or of the yarn, that is a real
 // number.
-func (p Plan) frontMeasure(k Key) (float64, bool) {
+func (p *Plan) frontMeasure(k Key) (float64, bool) {
 	switch k {
 	case ClosingYarn:
 		return float64(p.BandStitches) * p.LoopLength / 100, p.Doubled && p.has.band && p.has.loop
@@ -82,7 +82,7 @@ func (p Plan) frontMeasure(k Key) (float64, bool) {
 }
 
 // frontList is a result of the front bands that is a list, or a word.
-func (p Plan) frontList(k Key) (any, bool) {
+func (p *Plan) frontList(k Key) (any, bool) {
 	f := p.Front
 	if f == nil {
 		return nil, false
@@ -143,7 +143,7 @@ func (f *Front) HasButton() bool { return f != nil && f.has.button }
 func (f *Front) ratio() Num { return Frac(int64(f.Of), int64(max(f.Every, 1))) }
 
 // tex is how thick the yarn is, from its metres in 100 g.
-func (p Plan) tex() (Num, bool) {
+func (p *Plan) tex() (Num, bool) {
 	if !p.has.rate || p.YarnRate.Sign() <= 0 {
 		return Num{}, false
 	}

@@ -94,7 +94,7 @@ func (s Spans) corners(in Inputs) []Inputs {
 
 // at is result k for a fabric of another area constant; only the yarn depends
 // on it, and not where a row's yarn was measured.
-func (p Plan) at(k Key, ks float64) float64 {
+func (p *Plan) at(k Key, ks float64) float64 {
 	v, _ := p.Float(k)
 	if p.loopMeasured() || !p.has.loop || (k != LoopLength && k != Tightness && !p.has.yarn) {
 		return v

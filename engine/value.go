@@ -40,7 +40,7 @@ func (p Plan) Value(k Key) (any, bool) {
 }
 
 // needles is a result that names needles, or lists something by needle or row.
-func (p Plan) needles(k Key) (any, bool) {
+func (p *Plan) needles(k Key) (any, bool) {
 	switch k {
 	case LeftNeedle:
 		return NeedleName(0, p.BandStitches), p.has.band
@@ -98,7 +98,7 @@ func (p Plan) input(k Key) (Num, bool) {
 }
 
 // count is a result that is a whole number.
-func (p Plan) count(k Key) (int, bool) {
+func (p *Plan) count(k Key) (int, bool) {
 	switch k {
 	case BandStitches:
 		return p.BandStitches, p.has.band
@@ -136,7 +136,7 @@ func (p Plan) count(k Key) (int, bool) {
 }
 
 // measure is a result that is a real number.
-func (p Plan) measure(k Key) (float64, bool) {
+func (p *Plan) measure(k Key) (float64, bool) {
 	switch k {
 	case WantedStitches:
 		return p.WantedStitches.Float(), p.has.wanted
@@ -173,7 +173,7 @@ func (p Plan) measure(k Key) (float64, bool) {
 }
 
 // comfort is a real number about the wearer or the bed.
-func (p Plan) comfort(k Key) (float64, bool) {
+func (p *Plan) comfort(k Key) (float64, bool) {
 	switch k {
 	case HeadNeeded:
 		return p.HeadNeeded.Float(), p.has.needed

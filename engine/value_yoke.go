@@ -2,7 +2,7 @@ package engine
 
 // yokeList is a result of the yoke that is a list; false where it is none or
 // not known.
-func (p Plan) yokeList(k Key) (any, bool) {
+func (p *Plan) yokeList(k Key) (any, bool) {
 	y := p.Yoke
 	if y == nil || y.Stages == nil {
 		return nil, false
@@ -60,7 +60,7 @@ func (y *YokePlan) pieceNeedles() [][]string {
 }
 
 // chartList is a result of the chart that is a list by row.
-func (p Plan) chartList(k Key) (any, bool) {
+func (p *Plan) chartList(k Key) (any, bool) {
 	c := p.Chart
 	if c == nil || c.Cards == nil {
 		return nil, false
@@ -128,7 +128,7 @@ func floats(ns []Num) []float64 {
 }
 
 // partCount is a whole number of the yoke or the chart.
-func (p Plan) partCount(k Key) (int, bool) {
+func (p *Plan) partCount(k Key) (int, bool) {
 	if y := p.Yoke; y != nil && y.Stages != nil {
 		switch k {
 		case DoubledGap:
@@ -163,7 +163,7 @@ func (p Plan) partCount(k Key) (int, bool) {
 }
 
 // partMeasure is a real number of the yoke or the chart.
-func (p Plan) partMeasure(k Key) (float64, bool) {
+func (p *Plan) partMeasure(k Key) (float64, bool) {
 	if y := p.Yoke; y != nil {
 		switch k {
 		case YokeDepthLow:
@@ -209,7 +209,7 @@ func (p Plan) partMeasure(k Key) (float64, bool) {
 }
 
 // partInput is an input of the yoke that follows from another one.
-func (p Plan) partInput(k Key) (Num, bool) {
+func (p *Plan) partInput(k Key) (Num, bool) {
 	y := p.Yoke
 	if y == nil {
 		return Num{}, false

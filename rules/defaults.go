@@ -25,8 +25,17 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 func (b *Book) Filled(said engine.Inputs) engine.Inputs {
 	in := said.Over(b.given(said))
 	in = in.Over(b.Defaults(in.Rib))
+	used := map[string]bool{}
 	for _, k := range b.Keys {
-		if k.Part != "" && !in.Has(k.Key) && b.Uses(said, k.Part) {
+		if k.Part != "" && said.Has(k.Key) {
+			used[k.Part] = true
+		}
+	}
+	if len(used) == 0 {
+		return in
+	}
+	for _, k := range b.Keys {
+		if used[k.Part] && !in.Has(k.Key) {
 			in = k.withDefault(in)
 		}
 	}

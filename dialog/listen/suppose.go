@@ -10,8 +10,10 @@ func (r *reading) whatIf() (Meaning, bool) {
 	if first := r.l.tokens[r.l.begin].text; (first == "how" || first == "which") && r.measureForm() && len(r.askedFor()) > 0 && len(r.b.sets) > 0 {
 		return Meaning{}, false // "how many stitches do I pick up if the edge is 50 cm" asks for the number
 	}
-	if _, how := r.howTo(); how && r.onlyTexts() && len(r.b.sets) > 0 && r.permits() {
-		return Meaning{}, false // "may I steam it"
+	if len(r.b.sets) > 0 && r.onlyTexts() && r.permits() {
+		if _, how := r.howTo(); how {
+			return Meaning{}, false // "may I steam it"
+		}
 	}
 	if n, is := r.stitchesSupposed(); is && (ok && len(r.b.sets) == 0 || r.asks() && r.onlyYoke()) {
 		return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
