@@ -39,7 +39,9 @@ func (b *binder) byUnit() {
 		case q.Unit == "g" || q.Unit == "oz":
 			b.add(engine.YarnLeft, i, 0)
 		case q.Unit == "mm":
-			if b.has(engine.BedNeedles) || b.l.has("pitch", "apart", "bed", "machin", "spac", "between", "distanc") {
+			if sign, _ := b.comparative(i, ""); sign != 0 {
+				b.byTopic(i) // "5 mm deeper"
+			} else if b.has(engine.BedNeedles) || b.l.has("pitch", "apart", "bed", "machin", "spac", "between", "distanc") {
 				b.add(engine.NeedlePitch, i, 0)
 			}
 		case isLength(q.Unit):
