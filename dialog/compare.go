@@ -63,7 +63,7 @@ func (c *turn) goodFor(sides []answer.Side) string {
 	return text + "The numbers follow once the questions are answered."
 }
 
-// shakeSteps is by how much each estimate or measurement is shaken where no
+// shakeStep is by how much each estimate or measurement is shaken where no
 // amount was said.
 func shakeStep(k engine.Key) engine.Num {
 	switch k {

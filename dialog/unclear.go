@@ -222,7 +222,7 @@ func (c *turn) wayOut() string {
 	return "Say *help* for examples, or *plan* to see where you stand."
 }
 
-// whatever is said about skipping: the question is left for later.
+// skipQuestion leaves the open question for later.
 func (c *turn) skipQuestion() (State, Reply) {
 	q := c.open(c.s)
 	if q == "" || q == "keep" {

@@ -6,6 +6,8 @@ import (
 	"foldrow/engine"
 )
 
+// relativeTopic: "2 cm deeper" is the depth, "2 cm bigger" the neck, "2 cm
+// more" what was spoken of last.
 func (b *binder) relativeTopic(i int) {
 	var near []int // the words after it first, then those before, none beyond another number
 	for j := i + 1; j < min(len(b.l.tokens), i+4) && b.l.tokens[j].q == nil; j++ {
@@ -25,6 +27,8 @@ func (b *binder) relativeTopic(i int) {
 	}
 }
 
+// comparative reports whether the words around the quantity at i make it a
+// difference (+1 more, -1 less).
 func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	toks := b.l.tokens
 	if i > 0 && (toks[i-1].text == "to" || toks[i-1].text == "at" || toks[i-1].text == "than") {
@@ -84,6 +88,7 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	return 0, false
 }
 
+// changeVerb: "shrink the neck 2 cm" changes by, not to.
 func changeVerb(l *Line) int {
 	switch {
 	case l.has("widen", "deepen", "lengthen", "enlarg", "extend", "grow"):

@@ -192,8 +192,6 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 	return nil
 }
 
-// offer makes the words of a phrasing corrections that a misspelt word may
-// stand for.
 // addCue files the cue under the stems it can begin with, so that a line is
 // tried only against cues whose first word it holds.
 func (x *Lexicon) addCue(c cue) {
@@ -210,10 +208,3 @@ func (x *Lexicon) addCue(c cue) {
 		}
 	}
 }
-
-// learn makes the words of a phrasing words of the craft.
-// learnAll makes the words known and gives their stems.
-// mark finds what the words of the line name, longest first, and never two
-// things in one place.
-// nameAt lists what the longest phrase at token i names: often one thing,
-// sometimes an input and a result that share their name ("neck").

@@ -10,6 +10,8 @@ import (
 
 func (x *Lexicon) know(st string) { x.known[st] = true }
 
+// offer makes the words of a phrasing corrections that a misspelt word may
+// stand for.
 func (x *Lexicon) offer(text string) {
 	for i := 0; i < len(text); i++ {
 		from := i
@@ -25,6 +27,7 @@ func (x *Lexicon) offer(text string) {
 	}
 }
 
+// learn makes the words of a phrasing words of the craft.
 func (x *Lexicon) learn(p *pattern) {
 	for _, e := range p.elems {
 		for _, alt := range e.alts {
@@ -103,6 +106,7 @@ func (x *Lexicon) addWords(c rules.Card) {
 	}
 }
 
+// learnAll makes the words known and gives their stems.
 func (x *Lexicon) learnAll(words []string) []string {
 	var out []string
 	for _, w := range words {
@@ -112,6 +116,8 @@ func (x *Lexicon) learnAll(words []string) []string {
 	return out
 }
 
+// mark finds what the words of the line name, longest first, and never two
+// things in one place.
 func (x *Lexicon) mark(l *Line) {
 	l.mentions = l.mentions[:0]
 	for i := 0; i < len(l.tokens); {
@@ -125,6 +131,8 @@ func (x *Lexicon) mark(l *Line) {
 	}
 }
 
+// nameAt lists what the longest phrase at token i names: often one thing,
+// sometimes an input and a result that share their name ("neck").
 func (x *Lexicon) nameAt(l *Line, i int) ([]mention, bool) {
 	t := l.tokens[i]
 	if t.q != nil && t.q.Rib {

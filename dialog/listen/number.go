@@ -6,7 +6,6 @@ import (
 	"foldrow/engine"
 )
 
-// asksNumber: a question that names something the plan works out.
 // askedFor is the results that the line names. The words of a name may stand
 // apart ("how many stitches must I get to lose"): where they fit another
 // result better than what stands together, that one is meant.
@@ -78,12 +77,6 @@ func (r *reading) counted(keys []engine.Key) []engine.Key {
 	return out
 }
 
-// numbersGiven: the line holds a number that is more than a word of a name
-// ("needles with two stitches").
-// measureForm: the question asks which, where, or how much of something.
-// mayI: "can I use", "should I" ask whether, not how much.
-// counts: "how many", "how much", "how deep" ask for a measure, "how do I"
-// for a way.
 // number: something the plan works out, or was told, asked directly.
 func (r *reading) number() (Meaning, bool) {
 	keys := r.askedFor()
@@ -184,8 +177,6 @@ func (r *reading) aboutRow() bool {
 	return r.l.has("row") && r.l.has("dial", "tension") && (r.l.has("last", "first", "fold") || len(r.l.quantities()) > 0)
 }
 
-// contentLeft counts the words that neither name anything nor are slight.
-// howToForm: "how do I ..." asks for a way.
 func (r *reading) troubleLikely() bool {
 	f, _ := r.x.trouble.best(r.l)
 	return f.cover >= 0.6 && f.mass >= 2
@@ -229,11 +220,6 @@ func (r *reading) spansEnds() bool {
 	return r.l.has("first", "begin", "start", "leftmost") && r.l.has("last", "end", "finish", "rightmost") || r.l.has("left") && r.l.has("right") || r.l.has("from") && r.l.has("to") && r.l.has("needl")
 }
 
-// nounAsk: a few words that are those of one result and no more.
-// shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for
-// the number.
-// howBeats: "how do I hang the hem" asks for the way, not for a number.
-// inMention: the word belongs to a name ("end needles"), so it tells no part.
 // part notes which member of a list is asked for.
 func (r *reading) part(m *Meaning) {
 	if len(m.Keys) > 1 && m.Keys[0] == engine.LeftNeedle && r.spansEnds() {

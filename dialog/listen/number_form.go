@@ -2,6 +2,7 @@ package listen
 
 import "foldrow/engine"
 
+// asksNumber: a question that names something the plan works out.
 func (r *reading) asksNumber() bool {
 	return r.asks() && len(r.results()) > 0 && r.l.begin < len(r.l.tokens) && askStart(r.l.tokens[r.l.begin].text)
 }
@@ -14,6 +15,8 @@ func askStart(w string) bool {
 	return false
 }
 
+// numbersGiven: the line holds a number that is more than a word of a name
+// ("needles with two stitches").
 func (r *reading) numbersGiven() bool {
 	for _, i := range r.l.quantities() {
 		if q := r.l.tokens[i].q; !q.Words || !q.Value.IsInt() || engine.Int(2).Less(q.Value) {
@@ -23,6 +26,7 @@ func (r *reading) numbersGiven() bool {
 	return false
 }
 
+// measureForm: the question asks which, where, or how much of something.
 func (r *reading) measureForm() bool {
 	i := r.l.begin
 	for i < r.l.end {
@@ -40,6 +44,7 @@ func (r *reading) measureForm() bool {
 	return false
 }
 
+// mayI: "can I use", "should I" ask whether, not how much.
 func (r *reading) mayI() bool {
 	if r.l.begin+1 >= r.l.end {
 		return false
@@ -59,6 +64,8 @@ func (r *reading) mayI() bool {
 	return false
 }
 
+// counts: "how many", "how much", "how deep" ask for a measure, "how do I"
+// for a way.
 func (r *reading) counts() bool {
 	for i := r.l.begin; i+1 < r.l.end; i++ {
 		if r.countsAt(i) {
@@ -79,6 +86,7 @@ func (r *reading) countsAt(i int) bool {
 	return false
 }
 
+// contentLeft counts the words that neither name anything nor are slight.
 func (r *reading) contentLeft() int {
 	named := make([]bool, len(r.l.tokens))
 	for _, m := range r.l.mentions {
@@ -104,6 +112,7 @@ func askWord(w string) bool {
 	return false
 }
 
+// howToForm: "how do I ..." asks for a way.
 func (r *reading) howToForm() bool {
 	for _, form := range [][]string{{"what", "do", "i", "do"}, {"tell", "me", "about"}, {"explain"}, {"describe"}, {"show", "me", "how"}} {
 		if r.beginsWith(form) {
@@ -129,11 +138,14 @@ func (r *reading) beginsWith(words []string) bool {
 	return true
 }
 
+// nounAsk: a few words that are those of one result and no more.
 func (r *reading) nounAsk() bool {
 	f, _ := r.x.result.best(r.l)
 	return f.cover >= 0.95 && f.share >= 0.75 && f.mass >= 3 && r.l.words() <= 7 && len(r.l.quantities()) == 0 && !r.l.has("be") && !r.wentWrong()
 }
 
+// shortAsk: a name alone ("stitches?", "hem needles", "dial row 5") asks for
+// the number.
 func (r *reading) shortAsk() bool {
 	covered := 0
 	for _, m := range r.l.mentions {
@@ -144,6 +156,7 @@ func (r *reading) shortAsk() bool {
 	return covered > 0 && r.l.words()-covered <= 3+len(r.l.quantities())
 }
 
+// howBeats: "how do I hang the hem" asks for the way, not for a number.
 func (r *reading) howBeats() bool {
 	if !r.l.has("how") || r.l.has("many", "much", "long", "deep", "wide", "far", "big", "large", "often", "high", "tight") {
 		return false
@@ -152,6 +165,7 @@ func (r *reading) howBeats() bool {
 	return f.cover > 0.6
 }
 
+// inMention: the word belongs to a name ("end needles"), so it tells no part.
 func (r *reading) inMention(i int) bool {
 	for _, m := range r.l.mentions {
 		if m.from <= i && i < m.to && (m.key == engine.LeftNeedle || m.key == engine.RightNeedle) {

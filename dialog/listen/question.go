@@ -2,6 +2,8 @@ package listen
 
 import "strings"
 
+// requests: "could you make the neck 2 cm bigger" has the form of a question
+// and is an order.
 func (r *reading) requests(i int) bool {
 	if i+2 >= len(r.l.tokens) || r.l.tokens[i+1].text != "you" {
 		return false
@@ -22,6 +24,7 @@ func (r *reading) requests(i int) bool {
 	return false
 }
 
+// asks reports whether the line has the form of a question.
 func (r *reading) asks() bool {
 	if r.l.question && !(r.l.begin < len(r.l.tokens) && r.requests(r.l.begin)) {
 		return true
@@ -29,6 +32,7 @@ func (r *reading) asks() bool {
 	return r.askForm()
 }
 
+// askForm reports whether the line begins as a question does.
 func (r *reading) askForm() bool {
 	if r.l.begin >= len(r.l.tokens) {
 		return false
@@ -75,6 +79,8 @@ func preposition(w string) bool {
 
 func askWhat(w string) bool { return w == "which" || w == "what" || w == "how" || w == "where" }
 
+// asksWithin: the word of a question stands further on ("15 rows is how many
+// cm", "5 buttons where do they go").
 func (r *reading) asksWithin() bool {
 	switch r.l.tokens[r.l.begin].text {
 	case "i", "we", "that", "not", "do", "it":
@@ -104,6 +110,8 @@ func (r *reading) asksWithin() bool {
 	return false
 }
 
+// subjectless: "should be 43 cm", "is about 42" answer in short; they have the
+// words of a question and ask nothing.
 func (r *reading) subjectless(i int) bool {
 	if i+1 >= len(r.l.tokens) {
 		return false
@@ -119,6 +127,7 @@ func (r *reading) subjectless(i int) bool {
 	return next.text == "be"
 }
 
+// subject: the word can begin what a question is about.
 func subject(w string) bool {
 	switch w {
 	case "it", "that", "this", "there", "the", "my", "a", "an", "your", "her", "his", "their", "our", "these", "those", "one", "she", "he", "they", "we", "i", "you", "any", "all", "both", "not", "anything", "something":

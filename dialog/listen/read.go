@@ -181,8 +181,6 @@ func (x *Lexicon) findCues(l *Line, ctx Context) map[Kind]cueHit {
 	return found
 }
 
-// requests: "could you make the neck 2 cm bigger" has the form of a question
-// and is an order.
 // hasSense reports whether the line holds a word of that sense, as rules/words.md
 // lists them.
 func (r *reading) hasSense(sense string) bool {
@@ -196,13 +194,6 @@ func (r *reading) hasSense(sense string) bool {
 
 func (r *reading) cue(k Kind) bool { _, ok := r.cues[k]; return ok }
 
-// asks reports whether the line has the form of a question.
-// askForm reports whether the line begins as a question does.
-// asksWithin: the word of a question stands further on ("15 rows is how many
-// cm", "5 buttons where do they go").
-// subjectless: "should be 43 cm", "is about 42" answer in short; they have the
-// words of a question and ask nothing.
-// subject: the word can begin what a question is about.
 func (r *reading) namesResult() bool {
 	for _, m := range r.l.mentions {
 		if m.result {

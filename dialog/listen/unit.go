@@ -232,10 +232,6 @@ func (b *binder) byTopic(i int) {
 	}
 }
 
-// relativeTopic: "2 cm deeper" is the depth, "2 cm bigger" the neck, "2 cm
-// more" what was spoken of last.
-// comparative reports whether the words around the quantity at i make it a
-// difference (+1 more, -1 less).
 // moves: "go up an inch", "neck down 2 cm", but not "wrote down 38".
 func (b *binder) moves(at int) bool {
 	for j := at - 1; j >= max(b.l.begin, at-3); j-- {
@@ -253,5 +249,3 @@ func (b *binder) plusJoins(i int) bool {
 	lead := strings.TrimRight(b.l.text[:b.l.tokens[i].start], " ")
 	return i > 0 && b.l.tokens[i-1].q != nil && lead != b.l.text[:b.l.tokens[i].start]
 }
-
-// changeVerb: "shrink the neck 2 cm" changes by, not to.
