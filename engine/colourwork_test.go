@@ -118,44 +118,51 @@ func TestRowYarn(t *testing.T) {
 	}
 }
 
-func TestTile(t *testing.T) {
+func TestLay(t *testing.T) {
 	tests := []struct {
 		repeat   string
 		n        int
-		at       Anchor
+		at       Place
 		want     string
 		balanced bool
 	}{
-		{"x..", 8, FromLeft, "x..x..x.", false},
-		{"x..", 8, FromRight, "..x..x..", true},
-		{"x..", 7, FromLeft, "x..x..x", true},
-		{"x..", 7, Centred, "x..x..x", true},
-		{"x..", 9, Centred, ".x..x..x.", true},
-		{".x.", 9, Centred, ".x..x..x.", true},
-		{"xx..", 6, Centred, "..xx..", true},
-		{"xx..", 7, Centred, ".xx..xx", false},
-		{"x.xx..", 6, Centred, "x.xx..", false},
-		{"x", 3, Centred, "xxx", true},
-		{"x..", 2, Centred, "..", true},
-		{"x..", 0, FromLeft, "", true},
+		{"x..", 8, PlaceLeft, "x..x..x.", false},
+		{"x..", 8, PlaceRight, "..x..x..", true},
+		{"x..", 7, PlaceLeft, "x..x..x", true},
+		{"x..", 7, PlaceBalanced, "x..x..x", true},
+		{"x..", 9, PlaceBalanced, ".x..x..x.", true},
+		{".x.", 9, PlaceBalanced, ".x..x..x.", true},
+		{"xx..", 6, PlaceBalanced, "..xx..", true},
+		{"xx..", 7, PlaceBalanced, ".xx..xx", false},
+		{"x.xx..", 6, PlaceBalanced, "x.xx..", false},
+		{"x", 3, PlaceBalanced, "xxx", true},
+		{"x..", 2, PlaceBalanced, "..", true},
+		{"x..", 0, PlaceLeft, "", true},
 	}
 	for _, tt := range tests {
-		row, balanced := Tile(drawn(tt.repeat), tt.n, tt.at)
+		row, balanced := laid(drawn(tt.repeat), tt.n, tt.at)
 		if draw(row) != tt.want || balanced != tt.balanced {
 			t.Errorf("%q on %d %s: %q %v, want %q %v", tt.repeat, tt.n, tt.at, draw(row), balanced, tt.want, tt.balanced)
 		}
 	}
-	if row, balanced := Tile(nil, 4, Centred); row != nil || balanced {
-		t.Errorf("an empty repeat gave %v %v", row, balanced)
+	if rows, mirror := lay([][]bool{nil}, 4, PlaceBalanced); rows != nil || mirror != 0 {
+		t.Errorf("an empty repeat gave %v %v", rows, mirror)
 	}
+}
+
+// laid is one row of a chart on its place, and whether it is then its own
+// mirror image.
+func laid(repeat []bool, n int, at Place) (row []bool, mirrored bool) {
+	rows, mirror := lay([][]bool{repeat}, n, at)
+	return rows[0], mirror == 1
 }
 
 // A repeat that is a mirror image balances every row it is centred on, odd or
 // even, unless no position can.
-func TestTileBalances(t *testing.T) {
+func TestLayBalances(t *testing.T) {
 	for _, repeat := range []string{"x..", "xx..", "x.x....", "x..xx..x...."} {
 		for n := 1; n <= 60; n++ {
-			row, balanced := Tile(drawn(repeat), n, Centred)
+			row, balanced := laid(drawn(repeat), n, PlaceBalanced)
 			any := false
 			for start := range len(repeat) {
 				any = any || mirrored(tileFrom(drawn(repeat), n, start))

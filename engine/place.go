@@ -4,8 +4,9 @@ package engine
 // rows.
 type Place string
 
-// The places. Balanced is the middle of a repeat at the centre or, where that
-// does not leave mirrored edges, the nearest place that does.
+// The places. Balanced is the middle of a repeat at the centre, half a stitch
+// to its left where one is odd and the other even, or, where that does not
+// leave mirrored edges, the nearest place that does.
 const (
 	PlaceBalanced Place = "balanced"
 	PlaceMiddle   Place = "middle"  // the middle of a repeat at the centre
@@ -45,6 +46,7 @@ func lay(chart [][]bool, n int, at Place) (rows [][]bool, mirror int) {
 	return rows, mirror
 }
 
+// layFrom lays the chart so that a repeat begins at column start.
 func layFrom(chart [][]bool, n, start int) (rows [][]bool, mirror int) {
 	for _, repeat := range chart {
 		row := tileFrom(repeat, n, start)
@@ -54,4 +56,23 @@ func layFrom(chart [][]bool, n, start int) (rows [][]bool, mirror int) {
 		rows = append(rows, row)
 	}
 	return rows, mirror
+}
+
+// tileFrom lays the repeat so that one begins at column start.
+func tileFrom(repeat []bool, n, start int) []bool {
+	length := len(repeat)
+	row := make([]bool, n)
+	for col := range row {
+		row[col] = repeat[((col-start)%length+length)%length]
+	}
+	return row
+}
+
+func mirrored(row []bool) bool {
+	for i, j := 0, len(row)-1; i < j; i, j = i+1, j-1 {
+		if row[i] != row[j] {
+			return false
+		}
+	}
+	return true
 }

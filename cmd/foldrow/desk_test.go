@@ -22,6 +22,7 @@ type desk struct {
 	tty    *os.File
 	screen *screen
 	before *term.State // of the terminal, when the program started
+	typed  int         // how long the screen's text was at the last typing
 	done   chan struct{}
 }
 
@@ -90,7 +91,8 @@ const prompt = "\n>\n"
 func (d *desk) see(text string) {
 	d.t.Helper()
 	d.until(text, func(s string) bool {
-		return strings.Contains(strings.Join(strings.Fields(s), " "), text) && strings.HasSuffix(s, prompt)
+		below := s[min(d.typed, len(s)):]
+		return strings.Contains(strings.Join(strings.Fields(below), " "), text) && strings.HasSuffix(s, prompt)
 	})
 }
 
@@ -113,6 +115,7 @@ func tail(s *screen) []byte {
 // keys sends keys as they are.
 func (d *desk) keys(s string) {
 	d.t.Helper()
+	d.typed = len(d.screen.text())
 	if _, err := io.WriteString(d.tty, s); err != nil {
 		d.t.Fatal(err)
 	}
@@ -121,12 +124,8 @@ func (d *desk) keys(s string) {
 // say types a line and waits until the text stands in what came after it.
 func (d *desk) say(line, text string) {
 	d.t.Helper()
-	from := len(d.screen.text())
 	d.keys(line + "\r")
-	d.until(text, func(s string) bool {
-		after := s[min(from, len(s)):]
-		return strings.Contains(strings.Join(strings.Fields(after), " "), text) && strings.HasSuffix(s, prompt)
-	})
+	d.see(text)
 }
 
 // leave waits for the end, and checks the status and that the terminal is as it

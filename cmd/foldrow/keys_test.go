@@ -94,14 +94,15 @@ func TestPastedLines(t *testing.T) {
 
 	time.Sleep(2 * ahead)
 	d.keys("2x2\r3 cm\r")
-	d.see("2 lines came at once")
+	d.see("2 lines came at once: 1. 2x2 2. 3 cm Take each")
 	time.Sleep(2 * ahead)
 	d.say("2x1", "(2x1 rib)") // another line stands for them
 	d.see("How deep")
 
 	time.Sleep(2 * ahead)
 	d.keys("5 cm\rwhy\r")
-	d.see("2 lines came at once")
+	d.see("2 lines came at once: 1. 5 cm 2. why Take each")
+	time.Sleep(2 * ahead)
 	d.keys("\x03")
 	d.see("None of them is taken. Back to work. How deep")
 	d.keys("quit\r")
