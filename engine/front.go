@@ -51,7 +51,7 @@ func (p *Plan) solveFronts() {
 
 // PickUpEdge is the edge that the front bands are picked up along; what is not
 // known of it is 0.
-func (p Plan) PickUpEdge() PickUpEdge {
+func (p *Plan) PickUpEdge() PickUpEdge {
 	e := PickUpEdge{Length: p.frontNum(FrontEdge), Rows: p.frontNum(EdgeRows).Floor(),
 		Gauge: p.frontNum(FrontGauge), Rib: p.FrontRib(), EdgeStitches: edge(p.In)}
 	if p.frontNum(NeckbandEnd).Sign() > 0 && p.has.depth {
@@ -61,7 +61,7 @@ func (p Plan) PickUpEdge() PickUpEdge {
 }
 
 // FrontRib is the rib of the front bands: said, or the neckband's.
-func (p Plan) FrontRib() Rib {
+func (p *Plan) FrontRib() Rib {
 	if r, ok := ParseRib(p.In.Text(KeyFrontRib)); ok {
 		return r
 	}
@@ -196,7 +196,7 @@ func EvenMargin(s HoleSpec) (margin int, ok bool) {
 
 // FrontClosing is the next counts below and above n that close in the front
 // bands' rib, down 0 where there is none, and whether n itself closes.
-func (p Plan) FrontClosing(n int) (down, up int, closes bool) {
+func (p *Plan) FrontClosing(n int) (down, up int, closes bool) {
 	counts := p.PickUpEdge().closing()
 	return counts.atMost(n - 1), counts.above(n), n > 0 && counts.atMost(n) == n
 }

@@ -72,7 +72,7 @@ const usualHole = 2
 // the rib and the layers are the neckband's, a hole is as long as its button
 // asks for, an edge's rows are its length times the garment's row gauge.
 func (p *Plan) frontInput(k Key) (Num, bool) {
-	in := p.In
+	in := &p.In
 	if in.Has(k) {
 		return in.Num(k), true
 	}

@@ -116,7 +116,7 @@ func (p *Plan) frontList(k Key) (any, bool) {
 
 // FrontRibColumns is the columns of a front band that are dropped and latched,
 // from the left; nil in a plain one, and where the stitches are not known.
-func (p Plan) FrontRibColumns() []int {
+func (p *Plan) FrontRibColumns() []int {
 	if p.Front == nil || !p.Front.has.count {
 		return nil
 	}

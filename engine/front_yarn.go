@@ -15,7 +15,7 @@ const (
 
 // yarnRate is the metres in 100 g: said, or from a weighed swatch, in which so
 // many stitches of a known loop weigh so much.
-func (p Plan) yarnRate() (Num, bool) {
+func (p *Plan) yarnRate() (Num, bool) {
 	if p.In.Num(YarnLength).Sign() > 0 {
 		return p.In.Num(YarnLength), true
 	}
@@ -76,7 +76,7 @@ func (f *Front) yarnRows() int {
 // AllYarnState is whether what is left is enough for the neckband and both
 // front bands, as Yarn is for the neckband; YarnUnknown where either is not
 // known.
-func (p Plan) AllYarnState() YarnState {
+func (p *Plan) AllYarnState() YarnState {
 	if p.Front == nil || !p.Front.has.grams || !p.has.grams {
 		return YarnUnknown
 	}

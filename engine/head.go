@@ -63,13 +63,13 @@ func lean(less, depth Num) (degrees float64, clamped bool) {
 }
 
 // HeadNeeds is the opening the head asks for, and whether a head was given.
-func (p Plan) HeadNeeds() (Num, bool) {
+func (p *Plan) HeadNeeds() (Num, bool) {
 	return p.In.Num(Head).Add(headRoom), p.In.Has(Head)
 }
 
 // HeadPasses reports whether the opening is wide enough for the head; ok is
 // false where either is not known.
-func (p Plan) HeadPasses() (passes, ok bool) {
+func (p *Plan) HeadPasses() (passes, ok bool) {
 	needs, given := p.HeadNeeds()
 	return !p.HeadOpening.Less(needs), given && p.has.head
 }

@@ -52,7 +52,7 @@ func (p *Plan) mockYarn(loop float64) float64 {
 		p.barYarn()*float64(p.TotalRows) + p.OffYarn.Float()) / 100
 }
 
-func (p Plan) recordMockYarn(loop, rows string, from []Key, v float64) Record {
+func (p *Plan) recordMockYarn(loop, rows string, from []Key, v float64) Record {
 	closing := ""
 	if p.Doubled {
 		closing = fmt.Sprintf(" + %d * %s", p.BandStitches, loop)
@@ -62,7 +62,7 @@ func (p Plan) recordMockYarn(loop, rows string, from []Key, v float64) Record {
 			len(p.EmptyColumns), p.num(NeedlePitch), p.TotalRows, fig(p.OffYarn))}
 }
 
-func (p Plan) recordMock(k Key) (Record, bool) {
+func (p *Plan) recordMock(k Key) (Record, bool) {
 	if k != WorkStitches || !p.has.mock {
 		return Record{}, false
 	}

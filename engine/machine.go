@@ -43,7 +43,7 @@ func (p *Plan) solveMachine() {
 	}
 }
 
-func (p Plan) recordMachine(k Key) (Record, bool) {
+func (p *Plan) recordMachine(k Key) (Record, bool) {
 	if k != StitchPitch || !p.has.pitch {
 		return Record{}, false
 	}

@@ -134,7 +134,7 @@ func Rules() []string {
 // Record is how number k of the plan came about; ok is false where it is not
 // there or is no single number. An input that is no number (the garment, the
 // rib) has a record without figures.
-func (p Plan) Record(k Key) (Record, bool) {
+func (p *Plan) Record(k Key) (Record, bool) {
 	if p.In.Has(k) {
 		return p.said(k, k), true
 	}
@@ -155,7 +155,7 @@ func (p Plan) Record(k Key) (Record, bool) {
 }
 
 // said is the record of a number under k that the knitter gave as from.
-func (p Plan) said(k, from Key) Record {
+func (p *Plan) said(k, from Key) Record {
 	r := Record{Key: k, Rule: RuleSaid, From: []Key{from}, Rounding: RoundNone}
 	if IsNumber(from) {
 		n := p.In.Num(from)
@@ -189,4 +189,4 @@ func figure(f float64) string {
 }
 
 // percent is a click's effect as it is written: a share of the stitch.
-func (p Plan) percent() string { return fig(p.Click.Mul(Int(100))) + " / 100" }
+func (p *Plan) percent() string { return fig(p.Click.Mul(Int(100))) + " / 100" }

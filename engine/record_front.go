@@ -4,7 +4,7 @@ import "fmt"
 
 // recordFront is how a number of the front bands came about, whether it is a
 // result or an input that follows from others.
-func (p Plan) recordFront(k Key) (Record, bool) {
+func (p *Plan) recordFront(k Key) (Record, bool) {
 	if p.Front == nil {
 		return Record{}, false
 	}
@@ -18,12 +18,12 @@ func (p Plan) recordFront(k Key) (Record, bool) {
 }
 
 // fnum is number k of the front bands as it is written in an expression.
-func (p Plan) fnum(k Key) string { return fig(p.frontNum(k)) }
+func (p *Plan) fnum(k Key) string { return fig(p.frontNum(k)) }
 
 // value is result or input k of the plan, 0 where it is not there.
-func (p Plan) value(k Key) float64 { f, _ := p.Float(k); return f }
+func (p *Plan) value(k Key) float64 { f, _ := p.Float(k); return f }
 
-func (p Plan) recordPickUp(k Key) (Record, bool) {
+func (p *Plan) recordPickUp(k Key) (Record, bool) {
 	f := p.Front
 	switch k {
 	case FrontStitches:
@@ -52,7 +52,7 @@ func (p Plan) recordPickUp(k Key) (Record, bool) {
 
 // recordFrontStitches has two sums, as the neckband's count: the stitches that
 // the edge needs, and the count that closes in the rib.
-func (p Plan) recordFrontStitches() Record {
+func (p *Plan) recordFrontStitches() Record {
 	f, e := p.Front, p.PickUpEdge()
 	if p.In.Has(FrontCount) {
 		return p.said(FrontStitches, FrontCount)
@@ -72,7 +72,7 @@ func (p Plan) recordFrontStitches() Record {
 	return r
 }
 
-func (p Plan) recordFrontRows(k Key) (Record, bool) {
+func (p *Plan) recordFrontRows(k Key) (Record, bool) {
 	f := p.Front
 	switch k {
 	case FrontLayerRows:
@@ -98,7 +98,7 @@ func (p Plan) recordFrontRows(k Key) (Record, bool) {
 	return Record{}, false
 }
 
-func (p Plan) recordHoles(k Key) (Record, bool) {
+func (p *Plan) recordHoles(k Key) (Record, bool) {
 	f, s := p.Front, p.Front.Spec
 	gap := fmt.Sprintf("(%d - 2 * %d - %d * %d) / (%d - 1)", s.Stitches, s.Start, s.Holes, s.Size, s.Holes)
 	from := []Key{FrontStitches, HoleMargin, Holes, HoleStitches}
@@ -119,7 +119,7 @@ func (p Plan) recordHoles(k Key) (Record, bool) {
 }
 
 // recordFrontInput is an input of the front bands that was not said.
-func (p Plan) recordFrontInput(k Key) (Record, bool) {
+func (p *Plan) recordFrontInput(k Key) (Record, bool) {
 	r := Record{Rule: RuleFollows, Value: p.value(k)}
 	switch k {
 	case FrontGauge:

@@ -2,7 +2,7 @@ package engine
 
 import "fmt"
 
-func (p Plan) recordRows(k Key) (Record, bool) {
+func (p *Plan) recordRows(k Key) (Record, bool) {
 	if k == ClickEffect {
 		v, ok := p.Float(ClickEffect)
 		return Record{Rule: RuleClick, From: []Key{NumberEffect, ClicksPerNumber}, Value: v,
@@ -34,7 +34,7 @@ func (p Plan) recordRows(k Key) (Record, bool) {
 
 // recordLayer: the rows of a wanted depth are its rows at the garment's
 // tension and what the tighter rows fall short of.
-func (p Plan) recordLayer() Record {
+func (p *Plan) recordLayer() Record {
 	if p.In.Has(DepthRows) {
 		r := p.said(LayerRows, DepthRows)
 		r.Value = float64(p.LayerRows)
@@ -56,11 +56,11 @@ func (p Plan) recordLayer() Record {
 }
 
 // layerExpr is one layer's height in rows at the garment's tension.
-func (p Plan) layerExpr() string {
+func (p *Plan) layerExpr() string {
 	return fmt.Sprintf("(%d - %d * %s)", p.LayerRows, p.LayerClicks, p.percent())
 }
 
-func (p Plan) foldExpr() string {
+func (p *Plan) foldExpr() string {
 	g := p.grading
 	expr := fig(wholeNum(g.start))
 	if g.every > 0 {

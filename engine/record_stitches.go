@@ -2,7 +2,7 @@ package engine
 
 import "fmt"
 
-func (p Plan) recordStitches(k Key) (Record, bool) {
+func (p *Plan) recordStitches(k Key) (Record, bool) {
 	switch k {
 	case Neck:
 		return Record{Rule: RuleBody, From: []Key{NeckBody, Ease}, Value: p.NeckWanted.Float(),
@@ -42,9 +42,9 @@ func (p Plan) recordStitches(k Key) (Record, bool) {
 }
 
 // num is input k as it is written in an expression.
-func (p Plan) num(k Key) string { return fig(p.In.Num(k)) }
+func (p *Plan) num(k Key) string { return fig(p.In.Num(k)) }
 
-func (p Plan) recordWanted() Record {
+func (p *Plan) recordWanted() Record {
 	width := fig(p.NeckWanted)
 	from := []Key{KeyGarment, Neck}
 	if p.In.Garment == Cardigan {
@@ -58,7 +58,7 @@ func (p Plan) recordWanted() Record {
 
 // recordBand has two sums: the stitches the neck needs, and the count that
 // closes, 2e + k*b + (k-1)*a.
-func (p Plan) recordBand() Record {
+func (p *Plan) recordBand() Record {
 	r := p.recordWanted()
 	r.Unrounded, r.Value = r.Value, float64(p.BandStitches)
 	r.Rule, r.Rounding = RuleCloses, RoundClosing
@@ -73,19 +73,19 @@ func (p Plan) recordBand() Record {
 }
 
 // seamExpr is the sum for what shows of the band at the seam.
-func (p Plan) seamExpr() string {
+func (p *Plan) seamExpr() string {
 	return fmt.Sprintf("(%d - 2 * %s) * 10 / %s", p.BandStitches, p.num(SeamStitches), p.num(StitchGauge))
 }
 
 // overlapped adds the overlap of a cardigan's fronts to a sum.
-func (p Plan) overlapped(expr string, from []Key) (string, []Key) {
+func (p *Plan) overlapped(expr string, from []Key) (string, []Key) {
 	if p.In.Garment != Cardigan {
 		return expr, from
 	}
 	return expr + " + " + p.num(FrontBand), append(from, FrontBand)
 }
 
-func (p Plan) recordColumns(k Key) (Record, bool) {
+func (p *Plan) recordColumns(k Key) (Record, bool) {
 	switch k {
 	case ColumnCount:
 		r := Record{Rule: RuleColumns, From: []Key{BandStitches, KeyRib, EdgeStitches},
@@ -106,7 +106,7 @@ func (p Plan) recordColumns(k Key) (Record, bool) {
 }
 
 // columnsExpr counts the purl columns.
-func (p Plan) columnsExpr() string {
+func (p *Plan) columnsExpr() string {
 	rib := p.In.Rib
 	return fmt.Sprintf("(%d - 2 * %d + %d) / (%d + %d) * %d", p.BandStitches,
 		edge(p.In), rib.Knit, rib.Knit, rib.Purl, rib.Purl)
@@ -114,7 +114,7 @@ func (p Plan) columnsExpr() string {
 
 // hemExpr counts the list, the end that the list does not reach by itself, and
 // what gave way without finding a place.
-func (p Plan) hemExpr() string {
+func (p *Plan) hemExpr() string {
 	n, every := p.BandStitches, max(p.In.Int(HemEvery), 1)
 	switch {
 	case p.has.mock:

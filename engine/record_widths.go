@@ -2,7 +2,7 @@ package engine
 
 import "fmt"
 
-func (p Plan) recordWidths(k Key) (Record, bool) {
+func (p *Plan) recordWidths(k Key) (Record, bool) {
 	if !p.has.fold {
 		return Record{}, false
 	}
@@ -41,17 +41,17 @@ func (p Plan) recordWidths(k Key) (Record, bool) {
 }
 
 // circumference closes a width to a round, over the fronts' overlap.
-func (p Plan) circumference(rule, expr string, from []Key, v Num) Record {
+func (p *Plan) circumference(rule, expr string, from []Key, v Num) Record {
 	expr, from = p.overlapped(expr, from)
 	return Record{Rule: rule, From: from, Expr: expr, Value: v.Float()}
 }
 
 // foldWidthExpr is the sum for the width of the fold edge.
-func (p Plan) foldWidthExpr() string {
+func (p *Plan) foldWidthExpr() string {
 	return fmt.Sprintf("%s * (1 - %s * %s)", fig(p.SeamWidth), fig(wholeNum(p.FoldClicks)), p.percent())
 }
 
-func (p Plan) leanExpr() string {
+func (p *Plan) leanExpr() string {
 	x := fmt.Sprintf("%s * %s * %s / (2 * 3.1416 * %s)", fig(p.SeamWidth),
 		fig(wholeNum(p.FoldClicks)), p.percent(), fig(p.DepthResult))
 	if p.LeanClamped {

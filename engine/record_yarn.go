@@ -2,7 +2,7 @@ package engine
 
 import "fmt"
 
-func (p Plan) recordYarn(k Key) (Record, bool) {
+func (p *Plan) recordYarn(k Key) (Record, bool) {
 	switch k {
 	case LoopLength:
 		if p.In.Num(RowYarn).Sign() > 0 {
@@ -38,13 +38,13 @@ func (p Plan) recordYarn(k Key) (Record, bool) {
 	return Record{}, false
 }
 
-func (p Plan) loopExpr(ks float64) string {
+func (p *Plan) loopExpr(ks float64) string {
 	return fmt.Sprintf("sqrt(%s * 100 / (%s * %s))", figure(ks), p.num(StitchGauge), p.num(RowGauge))
 }
 
 // recordBandYarn is the yarn of all rows and of sewing off, m, with the loop
 // length written as loop.
-func (p Plan) recordBandYarn(loop string, v float64, loopFrom ...Key) Record {
+func (p *Plan) recordBandYarn(loop string, v float64, loopFrom ...Key) Record {
 	rows := fmt.Sprintf("%d * %s", p.layers, p.layerExpr())
 	from := append([]Key{BandStitches}, loopFrom...)
 	from = append(from, LayerRows, Layers, Tension, ClickEffect)

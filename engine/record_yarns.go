@@ -4,7 +4,7 @@ import "fmt"
 
 // recordYarns is how the yarn beyond the neckband's rows came about: its
 // closing row, the front bands, all together, and how thick the yarn is.
-func (p Plan) recordYarns(k Key) (Record, bool) {
+func (p *Plan) recordYarns(k Key) (Record, bool) {
 	v, ok := p.Float(k)
 	if !ok {
 		return Record{}, false
@@ -41,9 +41,9 @@ func (p Plan) recordYarns(k Key) (Record, bool) {
 }
 
 // gramsExpr is the weight of the metres under k.
-func (p Plan) gramsExpr(k Key) string { return figure(p.value(k)) + " * 100 / " + fig(p.YarnRate) }
+func (p *Plan) gramsExpr(k Key) string { return figure(p.value(k)) + " * 100 / " + fig(p.YarnRate) }
 
-func (p Plan) frontYarnExpr() string {
+func (p *Plan) frontYarnExpr() string {
 	f, loop := p.Front, figure(p.LoopLength)
 	if f.scale != 1 {
 		loop += fmt.Sprintf(" * sqrt(%s * %s / (%s * %s))", p.num(StitchGauge), p.num(RowGauge), p.fnum(FrontGauge), p.fnum(FrontRowGauge))

@@ -3,7 +3,7 @@ package engine
 import "fmt"
 
 // recordYoke is how a number of the yoke came about.
-func (p Plan) recordYoke(k Key) (Record, bool) {
+func (p *Plan) recordYoke(k Key) (Record, bool) {
 	y := p.Yoke
 	if y == nil {
 		return Record{}, false
@@ -44,7 +44,7 @@ func (y *YokePlan) stagesFrom(in Inputs) []Key {
 	return []Key{Bust}
 }
 
-func (p Plan) recordStages(k Key) (Record, bool) {
+func (p *Plan) recordStages(k Key) (Record, bool) {
 	y := p.Yoke
 	last := len(y.Stages) - 1
 	switch k {
@@ -79,7 +79,7 @@ func (p Plan) recordStages(k Key) (Record, bool) {
 }
 
 // recordYokeRows is the sum of the stages' rows, or the depth in rows.
-func (p Plan) recordYokeRows() Record {
+func (p *Plan) recordYokeRows() Record {
 	y := p.Yoke
 	r := Record{Rule: RuleYokeRows, From: []Key{y.RowsFrom}, Value: float64(y.AllRows())}
 	r.Unrounded, r.Rounding = r.Value, RoundNearest
@@ -105,7 +105,7 @@ func (p Plan) recordYokeRows() Record {
 
 // StageRecord is how the count of stage i, from 0, came about; the neck's is
 // the last.
-func (p Plan) StageRecord(i int) (Record, bool) {
+func (p *Plan) StageRecord(i int) (Record, bool) {
 	y := p.Yoke
 	if y == nil || i < 0 || i >= len(y.Stages) {
 		return Record{}, false
@@ -153,7 +153,7 @@ func (y *YokePlan) stageExpr(i int) string {
 }
 
 // recordChart is how a number of the colour chart came about.
-func (p Plan) recordChart(k Key) (Record, bool) {
+func (p *Plan) recordChart(k Key) (Record, bool) {
 	c := p.Chart
 	if c == nil {
 		return Record{}, false
@@ -191,7 +191,7 @@ func (p Plan) recordChart(k Key) (Record, bool) {
 	return p.recordChartYarn(k)
 }
 
-func (p Plan) recordFloatMost() Record {
+func (p *Plan) recordFloatMost() Record {
 	limit, g := p.In.Num(FloatLimit), p.In.Num(StitchGauge)
 	r := Record{Rule: RuleFloatMost, Value: float64(p.Chart.Limit), Unrounded: float64(p.Chart.Limit), Rounding: RoundNone}
 	switch {
@@ -207,7 +207,7 @@ func (p Plan) recordFloatMost() Record {
 }
 
 // recordChartYarn is the record of a number that only laid-out rows have.
-func (p Plan) recordChartYarn(k Key) (Record, bool) {
+func (p *Plan) recordChartYarn(k Key) (Record, bool) {
 	c := p.Chart
 	v, there := p.partMeasure(k)
 	f := c.LongestFloat()

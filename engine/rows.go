@@ -144,7 +144,7 @@ type TensionRow struct {
 // Tension is the dial row by row: the outer layer, the fold row if there is
 // one, then the inner layer as the outer one mirrored. It is nil where the
 // rows are not known yet.
-func (p Plan) Tension() []TensionRow {
+func (p *Plan) Tension() []TensionRow {
 	if !p.has.rows {
 		return nil
 	}
@@ -166,7 +166,7 @@ func (p Plan) Tension() []TensionRow {
 	return rows
 }
 
-func (p Plan) dial(clicks int) *float64 {
+func (p *Plan) dial(clicks int) *float64 {
 	if !p.In.Has(MainTension) {
 		return nil
 	}

@@ -4,9 +4,9 @@ package engine
 // A number that follows from another one (a neck from the body's) is shaken
 // where it stands.
 func Shake(in Inputs, k Key, delta Num) (down, up Plan) {
-	base, ok := Solve(in).input(k)
+	p := Solve(in)
+	base, ok := p.input(k)
 	if !ok {
-		p := Solve(in)
 		return p, p
 	}
 	return Solve(in.With(k, base.Sub(delta))), Solve(in.With(k, base.Add(delta)))
@@ -49,7 +49,7 @@ func (s Spans) Measured(k Key, v Num) Spans {
 // is solved again with each of them at its low and its high end, and the ends
 // of what comes out are given. ok is false where k is not there, or nothing
 // uncertain goes into it. A click's effect that was said is certain.
-func (p Plan) Spread(k Key, s Spans) (low, high float64, ok bool) {
+func (p *Plan) Spread(k Key, s Spans) (low, high float64, ok bool) {
 	low, ok = p.Float(k)
 	if !ok {
 		return 0, 0, false

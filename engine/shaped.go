@@ -38,7 +38,7 @@ func (p *Plan) solveShaped() {
 	p.PickDifference = p.BandStitches - p.PickTotal
 }
 
-func (p Plan) recordShaped(k Key) (Record, bool) {
+func (p *Plan) recordShaped(k Key) (Record, bool) {
 	if !p.has.picks {
 		return Record{}, false
 	}
@@ -61,7 +61,7 @@ func (p Plan) recordShaped(k Key) (Record, bool) {
 }
 
 // pieces are the results that the total is made from.
-func (p Plan) pieces() (from []Key) {
+func (p *Plan) pieces() (from []Key) {
 	for _, k := range [...]Key{PickFront, PickBack, PickSleeves} {
 		if _, ok := p.count(k); ok {
 			from = append(from, k)
@@ -72,7 +72,7 @@ func (p Plan) pieces() (from []Key) {
 
 // recordPiece is the sum of one piece; the rows of its two slopes are counted
 // one slope at a time, so the whole is even.
-func (p Plan) recordPiece(held, rows Key, v int) Record {
+func (p *Plan) recordPiece(held, rows Key, v int) Record {
 	r := Record{Rule: RulePickPiece, Expr: fig(p.In.Num(held)), Value: float64(v), Rounding: RoundSlopes,
 		Unrounded: p.In.Num(held).Add(p.In.Num(rows).Mul(p.In.Num(PickRatio)).Mul(Int(2))).Float()}
 	if p.In.Has(held) {

@@ -18,7 +18,8 @@ func TestTexts(t *testing.T) {
 	if !ok || !back.Same(in, KeyYokeMethod) {
 		t.Errorf("%q came back as %q", in.Value(KeyYokeMethod), back.Value(KeyYokeMethod))
 	}
-	if in.Same(Inputs{}, KeyYokeMethod) || in.Without(KeyYokeMethod).Has(KeyYokeMethod) {
+	without := in.Without(KeyYokeMethod)
+	if in.Same(Inputs{}, KeyYokeMethod) || without.Has(KeyYokeMethod) {
 		t.Error("not cleared")
 	}
 	if over := (Inputs{}).Over(in); over.Text(KeyYokeMethod) != "straight_cone" {

@@ -26,7 +26,7 @@ func ResultKeys() []Key {
 // Value is result k as JSON writes it: an int, a float64, a needle's name, a
 // list of names, a list of stitches per needle or of TensionRow. false where
 // k is no result or is not known yet.
-func (p Plan) Value(k Key) (any, bool) {
+func (p *Plan) Value(k Key) (any, bool) {
 	if v, ok := p.needles(k); ok {
 		return v, true
 	}
@@ -69,9 +69,11 @@ func (p *Plan) needles(k Key) (any, bool) {
 // Float is a number of the plan: a result that is one number, or an input.
 // A neck that follows from the body's, and a click's effect that follows from
 // a whole number's, count as inputs that are there.
-func (p Plan) Float(k Key) (float64, bool) {
-	if n, ok := p.input(k); ok {
-		return n.Float(), true
+func (p *Plan) Float(k Key) (float64, bool) {
+	if IsNumber(k) {
+		if n, ok := p.input(k); ok {
+			return n.Float(), true
+		}
 	}
 	if i, ok := p.count(k); ok {
 		return float64(i), true
@@ -80,7 +82,7 @@ func (p Plan) Float(k Key) (float64, bool) {
 }
 
 // input is number k of the inputs, said or following from another input.
-func (p Plan) input(k Key) (Num, bool) {
+func (p *Plan) input(k Key) (Num, bool) {
 	switch {
 	case p.In.Has(k):
 		return p.In.Num(k), IsNumber(k)

@@ -39,7 +39,7 @@ var (
 
 // Warnings lists what the knitter should hear about the plan, in the order in
 // which the work meets it.
-func (p Plan) Warnings() []Warning {
+func (p *Plan) Warnings() []Warning {
 	var w warnings
 	p.warnSwatch(&w)
 	p.warnStitches(&w)
@@ -61,7 +61,7 @@ func (w *warnings) add(code string, values map[string]Num) {
 
 func outside(v, low, high Num) bool { return v.Less(low) || high.Less(v) }
 
-func (p Plan) warnSwatch(w *warnings) {
+func (p *Plan) warnSwatch(w *warnings) {
 	stitches, rows, pitch := p.In.Num(StitchGauge), p.In.Num(RowGauge), p.In.Num(NeedlePitch)
 	if stitches.Sign() <= 0 {
 		return
@@ -74,7 +74,7 @@ func (p Plan) warnSwatch(w *warnings) {
 	}
 }
 
-func (p Plan) warnStitches(w *warnings) {
+func (p *Plan) warnStitches(w *warnings) {
 	if p.bandTooWide {
 		w.add(BandOverNeck, map[string]Num{"neck": p.NeckWanted, "front_band": p.In.Num(FrontBand)})
 	}
@@ -97,7 +97,7 @@ func (p Plan) warnStitches(w *warnings) {
 	}
 }
 
-func (p Plan) warnRows(w *warnings) {
+func (p *Plan) warnRows(w *warnings) {
 	if !p.has.rows {
 		return
 	}
@@ -123,7 +123,7 @@ func (p Plan) warnRows(w *warnings) {
 	}
 }
 
-func (p Plan) warnHead(w *warnings) {
+func (p *Plan) warnHead(w *warnings) {
 	if p.In.Garment != Pullover {
 		return
 	}
@@ -138,7 +138,7 @@ func (p Plan) warnHead(w *warnings) {
 	}
 }
 
-func (p Plan) warnYarn(w *warnings) {
+func (p *Plan) warnYarn(w *warnings) {
 	state, need := p.Yarn, p.yarnNeeds
 	if all := p.AllYarnState(); all != YarnUnknown {
 		state, need = all, p.allNeeds
@@ -151,7 +151,7 @@ func (p Plan) warnYarn(w *warnings) {
 	w.add(code, map[string]Num{"need_low": tenths(low), "need_high": tenths(high), "yarn_left": p.In.Num(YarnLeft)})
 }
 
-func (p Plan) warnFronts(w *warnings) {
+func (p *Plan) warnFronts(w *warnings) {
 	f := p.Front
 	if f == nil {
 		return

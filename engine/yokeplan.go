@@ -196,14 +196,14 @@ func (s Stage) Share() Num {
 
 // Waiting is the stitches on which the yoke ends, and whether they follow from
 // the last stage as planned rather than from a count that was told.
-func (p Plan) Waiting() (n int, planned, ok bool) {
+func (p *Plan) Waiting() (n int, planned, ok bool) {
 	n, ok = p.waiting()
 	return n, ok && !p.In.Has(YokeStitches), ok
 }
 
 // waiting is the stitches on which the yoke ends: those said to wait, or those
 // of the last stage planned; false where neither is known.
-func (p Plan) waiting() (int, bool) {
+func (p *Plan) waiting() (int, bool) {
 	switch {
 	case p.In.Has(YokeStitches):
 		return p.In.Int(YokeStitches), true

@@ -23,6 +23,9 @@ type Book struct {
 	cards    map[string][]Card
 	byKey    map[engine.Key]int
 	byResult map[engine.Key]int
+
+	band  engine.Inputs            // its defaults
+	parts map[string]engine.Inputs // the defaults of each part around it
 }
 
 // Load reads the book built into the program. Its errors are Errors; the book
@@ -49,6 +52,7 @@ func LoadFS(fsys fs.FS) (*Book, error) {
 	}
 	b.readSources(bad)
 	b.readKeys(bad)
+	b.foldDefaults()
 	b.readResults(bad)
 	b.readRibs(bad)
 	b.Tables = readTables(fsys, bad)

@@ -7,12 +7,7 @@ import "foldrow/engine"
 // works it out from number_effect; for the zero rib its factors stay unset
 // too.
 func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
-	var in engine.Inputs
-	for _, k := range b.Keys {
-		if k.Part == "" {
-			in = k.withDefault(in)
-		}
-	}
+	in := b.band
 	if !rib.IsSet() {
 		return in
 	}
@@ -25,27 +20,31 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 func (b *Book) Filled(said engine.Inputs) engine.Inputs {
 	in := said.Over(b.given(said))
 	in = in.Over(b.Defaults(in.Rib))
-	used := map[string]bool{}
-	for _, k := range b.Keys {
-		if k.Part != "" && said.Has(k.Key) {
-			used[k.Part] = true
-		}
-	}
-	if len(used) == 0 {
-		return in
-	}
-	for _, k := range b.Keys {
-		if used[k.Part] && !in.Has(k.Key) {
-			in = k.withDefault(in)
+	for part, defaults := range b.parts {
+		if b.Uses(said, part) {
+			in = in.Over(defaults)
 		}
 	}
 	return in
 }
 
+// foldDefaults lays the defaults of the keys together, those of the band and
+// those of each part around it.
+func (b *Book) foldDefaults() {
+	b.parts = map[string]engine.Inputs{}
+	for _, k := range b.Keys {
+		if k.Part == "" {
+			b.band = k.withDefault(b.band)
+		} else {
+			b.parts[k.Part] = k.withDefault(b.parts[k.Part])
+		}
+	}
+}
+
 // Uses reports whether something of a part was said.
 func (b *Book) Uses(said engine.Inputs, part string) bool {
-	for _, k := range b.Keys {
-		if k.Part == part && said.Has(k.Key) {
+	for i := range b.Keys {
+		if k := &b.Keys[i]; k.Part == part && said.Has(k.Key) {
 			return true
 		}
 	}

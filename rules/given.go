@@ -50,6 +50,9 @@ func with(in engine.Inputs, pair string) (engine.Inputs, bool) {
 func (b *Book) given(said engine.Inputs) engine.Inputs {
 	var in engine.Inputs
 	for _, k := range b.Keys {
+		if len(k.gives) == 0 {
+			continue
+		}
 		for _, v := range engine.FibreParts(said.Text(k.Key)) {
 			var one engine.Inputs
 			for _, pair := range k.gives[v] {
@@ -122,7 +125,10 @@ func (b *Book) Factors(in engine.Inputs) RibCard {
 func (b *Book) GivenBy(in engine.Inputs, k engine.Key) engine.Key {
 	for _, by := range []engine.Key{engine.KeyWearer, engine.KeySetMethod, engine.KeyFibre, engine.KeyBandKind, engine.KeyMachine} {
 		one, ok := engine.Inputs{}.WithText(by, in.Text(by))
-		if ok && b.given(one).Has(k) && b.given(one).Same(in, k) {
+		if !ok {
+			continue
+		}
+		if gives := b.given(one); gives.Has(k) && gives.Same(in, k) {
 			return by
 		}
 	}
