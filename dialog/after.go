@@ -60,7 +60,7 @@ func (c *turn) beside(what string, planned, came engine.Num) (string, bool) {
 }
 
 // afterNeck gives the band's own gauge, and the count for the next one.
-func (c *turn) afterNeck(p engine.Plan, neck engine.Num) string {
+func (c *turn) afterNeck(p *engine.Plan, neck engine.Num) string {
 	text, fits := c.beside("Neck at the join", p.NeckResult, neck)
 	if fits {
 		return text + " The gauge holds for the next one."
@@ -75,7 +75,7 @@ func (c *turn) afterNeck(p engine.Plan, neck engine.Num) string {
 }
 
 // afterDepth gives the rows as they came out, and how many the next one takes.
-func (c *turn) afterDepth(p engine.Plan, depth engine.Num) string {
+func (c *turn) afterDepth(p *engine.Plan, depth engine.Num) string {
 	text, fits := c.beside("Depth", p.DepthResult, depth)
 	if fits {
 		return text + " The rows hold for the next one."
@@ -93,7 +93,7 @@ func (c *turn) afterDepth(p engine.Plan, depth engine.Num) string {
 
 // afterEdge gives the rib's own factors from the free edge and keeps them: they
 // change no count, only what the next edge is reckoned to measure.
-func (c *turn) afterEdge(p engine.Plan, edge, full *engine.Num, next *State) string {
+func (c *turn) afterEdge(p *engine.Plan, edge, full *engine.Num, next *State) string {
 	var band engine.Num
 	if p.In.Garment == engine.Cardigan {
 		band = p.In.Num(engine.FrontBand)

@@ -122,7 +122,7 @@ func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Prob
 
 // standing is the value of k that a difference is laid on: the input itself,
 // or what follows from another one (rows from the depth).
-func standing(p engine.Plan, k engine.Key) (engine.Num, bool) {
+func standing(p *engine.Plan, k engine.Key) (engine.Num, bool) {
 	if p.In.Has(k) {
 		return p.In.Num(k), true
 	}

@@ -129,7 +129,7 @@ func (c *turn) smallestNeck() (State, Reply) {
 }
 
 // weakerEdge is which of the two edges decides how far the neck opens.
-func weakerEdge(p engine.Plan) string {
+func weakerEdge(p *engine.Plan) string {
 	switch {
 	case p.EdgeIsTighter:
 		return "the sewn-off edge"

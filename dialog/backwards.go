@@ -178,7 +178,7 @@ func (c *turn) forValues(a applied) (State, Reply) {
 }
 
 // headWords says whether the opening passes the head that was asked about.
-func (c *turn) headWords(p engine.Plan, keys []engine.Key) string {
+func (c *turn) headWords(p *engine.Plan, keys []engine.Key) string {
 	if !hasKey(keys, engine.Head) && !hasKey(keys, engine.KeyWearer) {
 		return ""
 	}

@@ -9,7 +9,7 @@ import (
 
 // chartStep walks the rows of the colour chart at the machine, one card a
 // step; ok is false where the line is not about the chart.
-func (c *turn) chartStep(p engine.Plan) (State, Reply, bool) {
+func (c *turn) chartStep(p *engine.Plan) (State, Reply, bool) {
 	now, what := c.s.Making.Chart, c.m.Move.What
 	if what != "chart" && what != "chart-off" && now == 0 {
 		return c.s, Reply{}, false
@@ -31,7 +31,7 @@ func (c *turn) chartStep(p engine.Plan) (State, Reply, bool) {
 }
 
 // chartMove goes where the line says among the rows of the chart.
-func (c *turn) chartMove(p engine.Plan, now, rows int) (State, Reply) {
+func (c *turn) chartMove(p *engine.Plan, now, rows int) (State, Reply) {
 	m := c.m.Move
 	switch m.What {
 	case "chart":
@@ -65,7 +65,7 @@ func (c *turn) chartMove(p engine.Plan, now, rows int) (State, Reply) {
 
 // chartAt makes row the one to knit now, so that undo takes it back; past the
 // last one the chart is done, at 0 it is left.
-func (c *turn) chartAt(p engine.Plan, row int, note string) (State, Reply) {
+func (c *turn) chartAt(p *engine.Plan, row int, note string) (State, Reply) {
 	next := c.s
 	next.Making.Chart, next.Last = row, nil
 	over := row > len(p.Chart.Rows)
@@ -84,7 +84,7 @@ func (c *turn) chartAt(p engine.Plan, row int, note string) (State, Reply) {
 }
 
 // chartReply is the card of the row to knit now.
-func (c *turn) chartReply(p engine.Plan, note string) (State, Reply) {
+func (c *turn) chartReply(p *engine.Plan, note string) (State, Reply) {
 	ch, v := p.Chart, c.voice()
 	row := min(c.s.Making.Chart, len(ch.Rows))
 	dial, last := "", ""
@@ -104,7 +104,7 @@ func (c *turn) chartReply(p engine.Plan, note string) (State, Reply) {
 }
 
 // chartOver is said when the last row of the chart is knitted: how it goes on.
-func (c *turn) chartOver(p engine.Plan) string {
+func (c *turn) chartOver(p *engine.Plan) string {
 	text := "**The chart is knitted.** " + answer.ChartToBand(p.Chart)
 	if ch := p.Chart; ch.Plain > 0 {
 		text += fmt.Sprintf(" %s of the stage are left plain.", title(rowsWord(ch.Plain)))

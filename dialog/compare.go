@@ -39,7 +39,7 @@ func (c *turn) onCompare() (State, Reply) {
 }
 
 // side is one choice, named by all that it sets.
-func (c *turn) side(p engine.Plan, sets []listen.Set) answer.Side {
+func (c *turn) side(p *engine.Plan, sets []listen.Set) answer.Side {
 	s := answer.Side{Plan: p}
 	var names []string
 	for _, set := range sets {
@@ -151,7 +151,7 @@ func (c *turn) shakeDelta(k engine.Key) engine.Num {
 
 // shaken is the plan knitted as it stands with k a little less and more: the
 // count and the rows stay, what they come to moves.
-func (c *turn) shaken(p engine.Plan, k engine.Key, delta engine.Num) (down, up engine.Plan) {
+func (c *turn) shaken(p *engine.Plan, k engine.Key, delta engine.Num) (down, up *engine.Plan) {
 	in := p.In.Without(engine.Depth).With(engine.DepthRows, engine.Int(int64(p.LayerRows)))
 	down, up = engine.Shake(in, k, delta)
 	if k == engine.Neck || k == engine.NeckBody || k == engine.Head {
@@ -162,7 +162,7 @@ func (c *turn) shaken(p engine.Plan, k engine.Key, delta engine.Num) (down, up e
 
 // sameCount is the plan whose neck is the one that p's own count gives at the
 // shaken gauge.
-func sameCount(shaken, p engine.Plan) engine.Plan {
+func sameCount(shaken, p *engine.Plan) *engine.Plan {
 	neck, ok := engine.NeckOf(shaken.In, p.BandStitches)
 	if !ok {
 		return shaken

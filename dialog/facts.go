@@ -10,7 +10,7 @@ import (
 func round4(f float64) float64 { return math.Round(f*1e4) / 1e4 }
 
 // inputsJSON is every input of the plan, said or assumed.
-func (c *turn) inputsJSON(p engine.Plan) map[string]any {
+func (c *turn) inputsJSON(p *engine.Plan) map[string]any {
 	m := map[string]any{}
 	for _, k := range engine.InputKeys() {
 		if v, ok := inputJSON(p, k); ok {
@@ -20,7 +20,7 @@ func (c *turn) inputsJSON(p engine.Plan) map[string]any {
 	return m
 }
 
-func inputJSON(p engine.Plan, k engine.Key) (any, bool) {
+func inputJSON(p *engine.Plan, k engine.Key) (any, bool) {
 	switch k {
 	case engine.KeyGarment:
 		return string(p.In.Garment), p.In.Garment != ""
@@ -35,7 +35,7 @@ func inputJSON(p engine.Plan, k engine.Key) (any, bool) {
 }
 
 // resultsJSON is every result that the plan holds.
-func resultsJSON(p engine.Plan) map[string]any {
+func resultsJSON(p *engine.Plan) map[string]any {
 	m := map[string]any{}
 	for _, k := range engine.ResultKeys() {
 		if v, ok := p.Value(k); ok {
@@ -49,7 +49,7 @@ func resultsJSON(p engine.Plan) map[string]any {
 }
 
 // valueJSON is one thing a question asked for, input or result.
-func valueJSON(p engine.Plan, k engine.Key) (any, bool) {
+func valueJSON(p *engine.Plan, k engine.Key) (any, bool) {
 	if v, ok := p.Value(k); ok {
 		if f, isFloat := v.(float64); isFloat {
 			return round4(f), true

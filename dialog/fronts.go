@@ -35,7 +35,7 @@ func blockOf(k engine.Key) string {
 
 // frontText tells the blocks that keys belong to, once each, and notes their
 // numbers as answers. It is "" where the plan has none of them.
-func (c *turn) frontText(p engine.Plan, keys []engine.Key) string {
+func (c *turn) frontText(p *engine.Plan, keys []engine.Key) string {
 	var told, parts []string
 	for _, k := range keys {
 		b := blockOf(k)
@@ -59,7 +59,7 @@ func listed(list []string, s string) bool {
 	return false
 }
 
-func (c *turn) frontBlock(p engine.Plan, block string) string {
+func (c *turn) frontBlock(p *engine.Plan, block string) string {
 	v := c.voice()
 	_, counted := p.Value(engine.FrontStitches)
 	switch {
@@ -89,7 +89,7 @@ func (c *turn) frontBlock(p engine.Plan, block string) string {
 
 // told is what of p was said rather than assumed: the inputs that do not
 // stand as their defaults do.
-func (c *turn) told(p engine.Plan) engine.Inputs {
+func (c *turn) told(p *engine.Plan) engine.Inputs {
 	in := p.In
 	for _, k := range engine.InputKeys() {
 		if card, ok := c.book.Key(k); ok && card.HasDefault && in.Num(k).Equal(card.Default) && !c.base().Has(k) {
@@ -100,7 +100,7 @@ func (c *turn) told(p engine.Plan) engine.Inputs {
 }
 
 // answersOf notes the values under keys that the plan has.
-func (c *turn) answersOf(p engine.Plan, keys ...engine.Key) {
+func (c *turn) answersOf(p *engine.Plan, keys ...engine.Key) {
 	for _, k := range keys {
 		if v, ok := valueJSON(p, k); ok {
 			c.answer(k, v)
@@ -191,7 +191,7 @@ func asksFronts(keys []engine.Key) bool {
 
 // frontChange is what a change of the front bands does besides what its own
 // answer tells: where the holes go, and what is now to be heard.
-func (c *turn) frontChange(before, after engine.Plan, keys []engine.Key) string {
+func (c *turn) frontChange(before, after *engine.Plan, keys []engine.Key) string {
 	own := true
 	for _, k := range keys {
 		own = own && (blockOf(k) == holeBlock || !after.Front.HasHoles() || !before.Front.HasHoles())
@@ -204,7 +204,7 @@ func (c *turn) frontChange(before, after engine.Plan, keys []engine.Key) string 
 
 // frontOpen says that a count of the front band does not close in its rib, or
 // does not fit the bed, "" where neither is so.
-func (c *turn) frontOpen(p engine.Plan) string {
+func (c *turn) frontOpen(p *engine.Plan) string {
 	n := p.In.Int(engine.FrontCount)
 	down, up, closes := p.FrontClosing(n)
 	text := ""

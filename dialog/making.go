@@ -31,7 +31,7 @@ func (c *turn) onStep() (State, Reply) {
 }
 
 // setOut begins the making, at the first step or at the place she names.
-func (c *turn) setOut(p engine.Plan) (State, Reply) {
+func (c *turn) setOut(p *engine.Plan) (State, Reply) {
 	switch c.m.Move.What {
 	case "row", "done", "latched", "goto":
 		c.s.Making.On = true

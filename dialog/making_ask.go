@@ -163,7 +163,7 @@ func (c *turn) restart(w where) (State, Reply) {
 }
 
 // foldReply is where the fold lies.
-func (c *turn) foldReply(p engine.Plan) (State, Reply) {
+func (c *turn) foldReply(p *engine.Plan) (State, Reply) {
 	if p.LayerRows == 0 {
 		return c.s, c.reply("number", c.notYet([]engine.Key{engine.LayerRows}))
 	}

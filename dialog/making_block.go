@@ -30,7 +30,7 @@ func (c *turn) blockedByMaking(a applied) string {
 type block struct {
 	c        *turn
 	w        where
-	was, now engine.Plan
+	was, now *engine.Plan
 	in       engine.Inputs
 }
 
@@ -185,7 +185,7 @@ func (b block) grading() string {
 
 // differs is the first knitted row whose clicks another plan would have
 // otherwise; 0 where there is none.
-func (b block) differs(now engine.Plan) int {
+func (b block) differs(now *engine.Plan) int {
 	old, other := b.was.Tension(), now.Tension()
 	for i := 0; i < b.w.m.Row && i < len(old) && i < len(other); i++ {
 		if old[i].Clicks != other[i].Clicks {

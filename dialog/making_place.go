@@ -9,7 +9,7 @@ import (
 // where is where the knitter stands: the plan, its order of work, the index
 // of the step in it, and how far she is. It is a value; moves give a new one.
 type where struct {
-	p     engine.Plan
+	p     *engine.Plan
 	all   []rules.Card // every step there is
 	order []rules.Card // those of this plan
 	at    int
@@ -33,11 +33,11 @@ func (c *turn) atMachine() (where, bool) {
 	return c.standing(p), true
 }
 
-func (c *turn) standing(p engine.Plan) where { return c.standingAt(p, c.s.Making) }
+func (c *turn) standing(p *engine.Plan) where { return c.standingAt(p, c.s.Making) }
 
 // standingAt is the place that m means in plan p. Where the plan has changed
 // since, the place is the one with as much done.
-func (c *turn) standingAt(p engine.Plan, m Making) where {
+func (c *turn) standingAt(p *engine.Plan, m Making) where {
 	w := where{p: p, m: m, all: c.book.Cards("steps")}
 	for _, card := range w.all {
 		if answer.StepFits(card, p) {

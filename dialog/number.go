@@ -53,7 +53,7 @@ func (c *turn) onNumber() (State, Reply) {
 }
 
 // one is the sentence for k, or for the part of its list that was asked for.
-func (c *turn) one(p engine.Plan, k engine.Key) (string, bool) {
+func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	switch k {
 	case engine.Tension:
 		return c.tensionPart(p)

@@ -38,7 +38,7 @@ func withCompanions(keys []engine.Key, part string) []engine.Key {
 }
 
 // tensionPart is the dial on one row, or the whole grading.
-func (c *turn) tensionPart(p engine.Plan) (string, bool) {
+func (c *turn) tensionPart(p *engine.Plan) (string, bool) {
 	rows := p.Tension()
 	if len(rows) == 0 {
 		return "", false
@@ -67,7 +67,7 @@ func (c *turn) tensionPart(p engine.Plan) (string, bool) {
 	return text, true
 }
 
-func (c *turn) needlePart(p engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
+func (c *turn) needlePart(p *engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
 	if len(cols) == 0 {
 		if p.BandStitches == 0 {
 			return "", false
@@ -100,7 +100,7 @@ func (c *turn) needlePart(p engine.Plan, k engine.Key, cols []int, what string) 
 }
 
 // needleIs answers "is R12 a hem needle".
-func (c *turn) needleIs(p engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
+func (c *turn) needleIs(p *engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
 	v, _ := p.Value(k)
 	c.answer(k, v)
 	at, ok := engine.NeedleColumn(c.m.Needle, p.BandStitches)
@@ -116,7 +116,7 @@ func (c *turn) needleIs(p engine.Plan, k engine.Key, cols []int, what string) (s
 	return fmt.Sprintf("No, %s is not a %s.", c.m.Needle, what), true
 }
 
-func (c *turn) rehangPart(p engine.Plan) (string, bool) {
+func (c *turn) rehangPart(p *engine.Plan) (string, bool) {
 	if _, _, ok := p.Waiting(); !ok || p.BandStitches == 0 {
 		return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will spread the decreases.", true
 	}

@@ -48,7 +48,7 @@ func (c *turn) suffices() (State, Reply) {
 }
 
 // fitsBed says whether the band goes on the bed in one piece.
-func (c *turn) fitsBed(p engine.Plan) (State, Reply) {
+func (c *turn) fitsBed(p *engine.Plan) (State, Reply) {
 	if p.BandStitches == 0 {
 		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandStitches}))
 	}

@@ -134,7 +134,7 @@ func (t *Talk) filled(said engine.Inputs) engine.Inputs {
 }
 
 // plan is the plan that stands: the what-if's while one is on the table.
-func (c *turn) plan() engine.Plan { return c.solve(c.base()) }
+func (c *turn) plan() *engine.Plan { return c.solve(c.base()) }
 
 // base is the inputs that talk is about just now.
 func (c *turn) base() engine.Inputs {
@@ -148,11 +148,11 @@ func (c *turn) base() engine.Inputs {
 }
 
 // kept is the plan that was decided on.
-func (c *turn) kept() engine.Plan { return c.solve(c.s.Said) }
+func (c *turn) kept() *engine.Plan { return c.solve(c.s.Said) }
 
 // solve is the plan for what was said. One turn asks for the same one or two
 // plans many times, so they are remembered until it is answered.
-func (c *turn) solve(said engine.Inputs) engine.Plan {
+func (c *turn) solve(said engine.Inputs) *engine.Plan {
 	for _, have := range c.solved {
 		if have.said == said {
 			return have.plan
@@ -165,5 +165,5 @@ func (c *turn) solve(said engine.Inputs) engine.Plan {
 
 type solved struct {
 	said engine.Inputs
-	plan engine.Plan
+	plan *engine.Plan
 }

@@ -12,7 +12,7 @@ import (
 // their layer, the width at those rows, and how many rows to knit inside so
 // that the two layers match. sign is -1 for looser, +1 for tighter, where the
 // line gives no dial.
-func (c *turn) dialNumbers(p engine.Plan, sign int) string {
+func (c *turn) dialNumbers(p *engine.Plan, sign int) string {
 	s := c.m.Slip
 	rows := p.Tension()
 	if s.Forgot && c.s.Making.On {
@@ -74,7 +74,7 @@ func (c *turn) slipCard() string {
 // that it then stood at and those it should have had: the row that was said,
 // or the last change among the rows knitted. ok is false where no change
 // was due at that row.
-func (c *turn) forgotten(p engine.Plan) (row, was, is int, ok bool) {
+func (c *turn) forgotten(p *engine.Plan) (row, was, is int, ok bool) {
 	rows := p.Tension()
 	row = c.m.Slip.First
 	if row == 0 {
@@ -112,7 +112,7 @@ func (c *turn) notForgotten() string {
 
 // forgottenText is what a change that was forgotten does, from its row to the
 // row knitted last.
-func (c *turn) forgottenText(p engine.Plan) string {
+func (c *turn) forgottenText(p *engine.Plan) string {
 	row, was, _, _ := c.forgotten(p)
 	actual := clicksOf(p.Tension())
 	for i := row - 1; i < c.s.Making.Row; i++ {
@@ -122,7 +122,7 @@ func (c *turn) forgottenText(p engine.Plan) string {
 }
 
 // slipClicks is, for the clicks a row was to have, those it was knitted with.
-func (c *turn) slipClicks(p engine.Plan, s listen.Slip, sign int) (func(int) int, bool) {
+func (c *turn) slipClicks(p *engine.Plan, s listen.Slip, sign int) (func(int) int, bool) {
 	per := p.In.Num(engine.ClicksPerNumber)
 	switch {
 	case s.HasUsed && p.In.Has(engine.MainTension):
@@ -140,14 +140,14 @@ func (c *turn) slipClicks(p engine.Plan, s listen.Slip, sign int) (func(int) int
 
 // evenRows is the plan of so many rows at one setting, in a single layer: the
 // engine's own measure of what a row at that setting comes to.
-func (c *turn) evenRows(p engine.Plan, rows, clicks int) engine.Plan {
+func (c *turn) evenRows(p *engine.Plan, rows, clicks int) *engine.Plan {
 	in := p.In.Without(engine.Depth).Without(engine.MainTension)
 	return engine.Solve(in.With(engine.DepthRows, engine.Int(int64(rows))).With(engine.Layers, engine.Int(1)).
 		With(engine.RowsPerClick, engine.Num{}).With(engine.StartClicks, engine.Int(int64(clicks))))
 }
 
 // depthOf is how deep rows at those clicks are together.
-func (c *turn) depthOf(p engine.Plan, clicks []int) engine.Num {
+func (c *turn) depthOf(p *engine.Plan, clicks []int) engine.Num {
 	var sum engine.Num
 	for i := 0; i < len(clicks); {
 		j := i + 1
@@ -161,7 +161,7 @@ func (c *turn) depthOf(p engine.Plan, clicks []int) engine.Num {
 }
 
 // layersText compares the layers as knitted with the plan.
-func (c *turn) layersText(p engine.Plan, actual []int, first, n int) string {
+func (c *turn) layersText(p *engine.Plan, actual []int, first, n int) string {
 	r := p.LayerRows
 	v := c.voice()
 	rows := p.Tension()
@@ -208,7 +208,7 @@ func rowsInstead(m, r int, place string) string {
 
 // nearestCut is how many rows of a layer, cut short or gone on with at its
 // last setting, come nearest to the wanted depth; at least those knitted.
-func nearestCut(c *turn, p engine.Plan, layer []int, want engine.Num, knitted int) int {
+func nearestCut(c *turn, p *engine.Plan, layer []int, want engine.Num, knitted int) int {
 	best := max(len(layer), knitted)
 	bestOff := c.depthOf(p, layer).Sub(want).Abs()
 	for m := max(1, knitted); m <= len(layer)+6; m++ {
@@ -233,7 +233,7 @@ func clicksOf(rows []engine.TensionRow) []int {
 
 // setting is a number of clicks as the knitter sets it: the dial number where
 // the garment's is known.
-func setting(p engine.Plan, k int) string {
+func setting(p *engine.Plan, k int) string {
 	r := engine.TensionRow{Clicks: k}
 	if per := p.In.Num(engine.ClicksPerNumber); p.In.Has(engine.MainTension) && per.Sign() > 0 {
 		dial := p.In.Num(engine.MainTension).Sub(engine.Int(int64(k)).Div(per)).Float()
@@ -244,7 +244,7 @@ func setting(p engine.Plan, k int) string {
 
 // dialPerRow is what one row a whole number out does, where the line does not
 // say enough.
-func (c *turn) dialPerRow(p engine.Plan, sign int) string {
+func (c *turn) dialPerRow(p *engine.Plan, sign int) string {
 	number := p.In.Int(engine.ClicksPerNumber) * sign
 	d := c.evenRows(p, 1, number).DepthResult.Sub(c.evenRows(p, 1, 0).DepthResult)
 	word := "looser"

@@ -9,7 +9,7 @@ import (
 
 // troubleNumbers is what a trouble means for this plan beyond what its card
 // says, with the engine's numbers; "" where there is nothing to add.
-func (c *turn) troubleNumbers(id string, p engine.Plan) string {
+func (c *turn) troubleNumbers(id string, p *engine.Plan) string {
 	switch id {
 	case "wrong-dial-loose":
 		return c.dialNumbers(p, -1)
@@ -43,7 +43,7 @@ func (c *turn) troubleNumbers(id string, p engine.Plan) string {
 }
 
 // countNumbers is where the steps have her, and the dial on the rows about it.
-func (c *turn) countNumbers(p engine.Plan) string {
+func (c *turn) countNumbers(p *engine.Plan) string {
 	m := c.s.Making
 	if !m.On || m.Row == 0 {
 		return ""
@@ -57,7 +57,7 @@ func (c *turn) countNumbers(p engine.Plan) string {
 }
 
 // takeBackNumbers is the row that is knitted again, and its dial.
-func (c *turn) takeBackNumbers(p engine.Plan) string {
+func (c *turn) takeBackNumbers(p *engine.Plan) string {
 	m := c.s.Making
 	if !m.On || m.Row == 0 || m.Row > p.TotalRows {
 		return ""
@@ -67,7 +67,7 @@ func (c *turn) takeBackNumbers(p engine.Plan) string {
 }
 
 // rowNumbers is what one row more or less a layer comes to.
-func (c *turn) rowNumbers(p engine.Plan) string {
+func (c *turn) rowNumbers(p *engine.Plan) string {
 	text := ""
 	for _, d := range []int{-1, 1} {
 		in := p.In.Without(engine.Depth).With(engine.DepthRows, engine.Int(int64(p.LayerRows+d)))
@@ -84,7 +84,7 @@ func (c *turn) rowNumbers(p engine.Plan) string {
 
 // stitchNumbers is the neck of the counts next to the plan's, and of one
 // stitch more or less.
-func (c *turn) stitchNumbers(p engine.Plan) string {
+func (c *turn) stitchNumbers(p *engine.Plan) string {
 	v := c.voice()
 	list := []int{p.BandStitches - 1, p.BandStitches, p.BandStitches + 1}
 	if n := c.m.Slip.Count; n > 5 && n != p.BandStitches && n < 2*p.BandStitches {
@@ -114,7 +114,7 @@ func (c *turn) stitchNumbers(p engine.Plan) string {
 }
 
 // recountNumbers is the map for the count that was really there.
-func (c *turn) recountNumbers(p engine.Plan, sign int) string {
+func (c *turn) recountNumbers(p *engine.Plan, sign int) string {
 	n := c.m.Slip.Count
 	yoke, _, ok := p.Waiting()
 	if n == 0 || n > 60 || !ok {
@@ -130,7 +130,7 @@ func (c *turn) recountNumbers(p engine.Plan, sign int) string {
 }
 
 // pairNumbers is the pairs of the map next to the needle that was named.
-func (c *turn) pairNumbers(p engine.Plan) string {
+func (c *turn) pairNumbers(p *engine.Plan) string {
 	col, name, ok := c.needleSaid(p)
 	two := answer.Doubled(p)
 	if !ok || len(two) == 0 {
@@ -157,7 +157,7 @@ func (c *turn) pairNumbers(p engine.Plan) string {
 }
 
 // leanNumbers is what more grading does to the fold and the lean.
-func (c *turn) leanNumbers(p engine.Plan) string {
+func (c *turn) leanNumbers(p *engine.Plan) string {
 	every := p.In.Int(engine.RowsPerClick)
 	v := c.voice()
 	text := ""
@@ -177,7 +177,7 @@ func (c *turn) leanNumbers(p engine.Plan) string {
 
 // needleNumbers is what the named needle is in this plan: a column of the rib
 // is mended toward you, a plain one from behind.
-func (c *turn) needleNumbers(p engine.Plan) string {
+func (c *turn) needleNumbers(p *engine.Plan) string {
 	col, name, ok := c.needleSaid(p)
 	if !ok {
 		return ""
@@ -193,7 +193,7 @@ func (c *turn) needleNumbers(p engine.Plan) string {
 }
 
 // needleSaid is the needle that the line names, in its column of the band.
-func (c *turn) needleSaid(p engine.Plan) (col int, name string, ok bool) {
+func (c *turn) needleSaid(p *engine.Plan) (col int, name string, ok bool) {
 	name = c.m.Slip.Needle
 	col, ok = engine.NeedleColumn(name, p.BandStitches)
 	return col, name, ok

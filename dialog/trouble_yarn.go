@@ -9,7 +9,7 @@ import (
 
 // sewingNumbers is the yarn that the rest of the edge takes, from the needle
 // she has come to.
-func (c *turn) sewingNumbers(p engine.Plan) string {
+func (c *turn) sewingNumbers(p *engine.Plan) string {
 	n := p.BandStitches
 	v := c.voice()
 	col, name, ok := c.needleSaid(p)
@@ -28,7 +28,7 @@ func (c *turn) sewingNumbers(p engine.Plan) string {
 // sewing is the yarn, cm, to sew off the last n stitches with a new length.
 // It grows evenly with the width, so the engine's tails (a bed of no width)
 // and the whole edge fix it.
-func (c *turn) sewing(p engine.Plan, n int) float64 {
+func (c *turn) sewing(p *engine.Plan, n int) float64 {
 	tails := engine.Solve(p.In.With(engine.NeedlePitch, engine.Num{})).OffYarn
 	share := engine.Frac(int64(n), int64(p.BandStitches))
 	return p.OffYarn.Sub(tails).Mul(share).Add(tails).Float()
@@ -36,7 +36,7 @@ func (c *turn) sewing(p engine.Plan, n int) float64 {
 
 // yarnNumbers is what the rest of the band still takes, and the deepest band
 // that what is left is enough for.
-func (c *turn) yarnNumbers(p engine.Plan) string {
+func (c *turn) yarnNumbers(p *engine.Plan) string {
 	v := c.voice()
 	text := ""
 	if m := c.s.Making; m.On && m.Row > 0 && p.BandYarn > 0 {
@@ -55,10 +55,10 @@ func (c *turn) yarnNumbers(p engine.Plan) string {
 	return text
 }
 
-func lowYarn(p engine.Plan) float64  { return orMid(p.BandYarnLow, p) }
-func highYarn(p engine.Plan) float64 { return orMid(p.BandYarnHigh, p) }
+func lowYarn(p *engine.Plan) float64  { return orMid(p.BandYarnLow, p) }
+func highYarn(p *engine.Plan) float64 { return orMid(p.BandYarnHigh, p) }
 
-func orMid(x float64, p engine.Plan) float64 {
+func orMid(x float64, p *engine.Plan) float64 {
 	if x > 0 {
 		return x
 	}
@@ -68,7 +68,7 @@ func orMid(x float64, p engine.Plan) float64 {
 // yarnToCome is the yarn, m, that the band still takes when done rows are
 // knitted: the whole less what bands of only those rows take, without their
 // sewing.
-func (c *turn) yarnToCome(p engine.Plan, done int, yarn func(engine.Plan) float64) float64 {
+func (c *turn) yarnToCome(p *engine.Plan, done int, yarn func(*engine.Plan) float64) float64 {
 	layer := func(rows int) float64 {
 		if rows <= 0 {
 			return 0

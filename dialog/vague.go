@@ -28,7 +28,7 @@ func (c *turn) onVague() (State, Reply) {
 }
 
 // deeperBy says what a row or two a layer do.
-func (c *turn) deeperBy(p engine.Plan, ask listen.Ask) string {
+func (c *turn) deeperBy(p *engine.Plan, ask listen.Ask) string {
 	word := "deeper"
 	if ask.Sign < 0 {
 		word = "shallower"
@@ -43,12 +43,12 @@ func (c *turn) deeperBy(p engine.Plan, ask listen.Ask) string {
 	return text + ". " + c.sayAmount(word)
 }
 
-func (c *turn) withRows(p engine.Plan, rows int) engine.Plan {
+func (c *turn) withRows(p *engine.Plan, rows int) *engine.Plan {
 	return engine.Solve(p.In.Without(engine.Depth).With(engine.DepthRows, engine.Int(int64(rows))))
 }
 
 // widerBy says what the next counts that close give.
-func (c *turn) widerBy(p engine.Plan, ask listen.Ask) string {
+func (c *turn) widerBy(p *engine.Plan, ask listen.Ask) string {
 	word, next := "bigger", p.Larger
 	if ask.Sign < 0 {
 		word, next = "smaller", p.Smaller

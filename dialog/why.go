@@ -50,7 +50,7 @@ func (c *turn) onWhy() (State, Reply) {
 
 // whyKeys is what the question is about: what it names, what it says, the
 // figure in it, or what was spoken of last.
-func (c *turn) whyKeys(p engine.Plan) []engine.Key {
+func (c *turn) whyKeys(p *engine.Plan) []engine.Key {
 	if c.m.HasFig {
 		named := c.m.Keys
 		hits := c.bearing(p, named)
@@ -80,7 +80,7 @@ func (c *turn) whyKeys(p engine.Plan) []engine.Key {
 
 // needleKeys is what a needle is in the plan: an end, a latched one, one of
 // the hem, one that carries two.
-func (c *turn) needleKeys(p engine.Plan) []engine.Key {
+func (c *turn) needleKeys(p *engine.Plan) []engine.Key {
 	n := p.BandStitches
 	at, ok := engine.NeedleColumn(c.m.Needle, n)
 	switch {
@@ -104,7 +104,7 @@ func (c *turn) candidates() []engine.Key {
 
 // bearing is those of the keys whose value is the figure asked about, in the
 // unit that was said or in the one it is shown in.
-func (c *turn) bearing(p engine.Plan, keys []engine.Key) []engine.Key {
+func (c *turn) bearing(p *engine.Plan, keys []engine.Key) []engine.Key {
 	var out []engine.Key
 	fig := c.m.Figure.Float()
 	for _, k := range keys {
@@ -119,7 +119,7 @@ func (c *turn) bearing(p engine.Plan, keys []engine.Key) []engine.Key {
 	return out
 }
 
-func (c *turn) noSuchFigure(p engine.Plan) (State, Reply) {
+func (c *turn) noSuchFigure(p *engine.Plan) (State, Reply) {
 	down, up, _ := engine.Closing(p.In, c.m.Figure.Floor())
 	text := fmt.Sprintf("No number of the plan is %s.", trimNum(c.m.Figure))
 	if p.BandStitches > 0 && c.m.Figure.IsInt() && (down > 0 || up > 0) {
@@ -137,7 +137,7 @@ func trimNum(n engine.Num) string {
 
 // whyNot names the first rule that another number breaks, or what would
 // differ.
-func (c *turn) whyNot(p engine.Plan) (State, Reply) {
+func (c *turn) whyNot(p *engine.Plan) (State, Reply) {
 	if len(c.m.Sets) > 0 && !c.countAsked() {
 		return c.whyNotValue(p)
 	}
@@ -182,7 +182,7 @@ func trimFloat(f float64) string { return strings.TrimSuffix(fmt.Sprintf("%.1f",
 
 // whyNotValue answers "why not 2x2": nothing forbids it, and what would
 // differ.
-func (c *turn) whyNotValue(p engine.Plan) (State, Reply) {
+func (c *turn) whyNotValue(p *engine.Plan) (State, Reply) {
 	a := c.apply(c.base(), c.m.Sets)
 	if a.problem.Code != "" {
 		return c.onUnclear(a.problem)

@@ -9,7 +9,7 @@ import (
 // stageWhy is the stage, from 0, whose count a why is about: named, or the one
 // stage that has the figure asked about and nothing else in the plan has; -1
 // where it is about something else.
-func (c *turn) stageWhy(p engine.Plan) int {
+func (c *turn) stageWhy(p *engine.Plan) int {
 	y := p.Yoke
 	if y == nil || y.Stages == nil {
 		return -1
@@ -27,7 +27,7 @@ func (c *turn) stageWhy(p engine.Plan) int {
 }
 
 // whyStage tells how the count of one stage came about.
-func (c *turn) whyStage(p engine.Plan, i int) (State, Reply) {
+func (c *turn) whyStage(p *engine.Plan, i int) (State, Reply) {
 	y := p.Yoke
 	rec, ok := p.StageRecord(i)
 	if !ok {

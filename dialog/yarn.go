@@ -31,7 +31,7 @@ func (c *turn) yarnCount() string {
 }
 
 // yarnVerdict says whether what is left is enough for everything.
-func (c *turn) yarnVerdict(p engine.Plan) string {
+func (c *turn) yarnVerdict(p *engine.Plan) string {
 	state := p.AllYarnState()
 	if state == engine.YarnUnknown {
 		if p.In.Has(engine.YarnLeft) {
@@ -45,7 +45,7 @@ func (c *turn) yarnVerdict(p engine.Plan) string {
 
 // lasts says whether the yarn left is enough for what is planned, "" where
 // that is not known, or a caution says it.
-func (c *turn) lasts(p engine.Plan) string {
+func (c *turn) lasts(p *engine.Plan) string {
 	all := p.AllYarnState()
 	switch {
 	case all == engine.YarnEnough:

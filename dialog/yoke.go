@@ -27,7 +27,7 @@ func (c *turn) onYoke() (State, Reply) {
 }
 
 // yokeAnswer is the part of the yoke or the chart that the line is about.
-func (c *turn) yokeAnswer(p engine.Plan) string {
+func (c *turn) yokeAnswer(p *engine.Plan) string {
 	v := c.voice()
 	stage, row := c.stageAsked(p), c.rowAsked(p)
 	switch {
@@ -59,11 +59,11 @@ func (c *turn) yokeAnswer(p engine.Plan) string {
 }
 
 // yokeFacts notes the yoke's main lists for JSON.
-func (c *turn) yokeFacts(p engine.Plan) {
+func (c *turn) yokeFacts(p *engine.Plan) {
 	c.answerKeys(p, engine.StageCounts, engine.StageDecreases, engine.StagePieces)
 }
 
-func (c *turn) answerKeys(p engine.Plan, keys ...engine.Key) {
+func (c *turn) answerKeys(p *engine.Plan, keys ...engine.Key) {
 	for _, k := range keys {
 		if val, ok := valueJSON(p, k); ok {
 			c.answer(k, val)
@@ -73,7 +73,7 @@ func (c *turn) answerKeys(p engine.Plan, keys ...engine.Key) {
 
 // stageAsked is the stage that a question names, from 0; -1 where it names
 // none.
-func (c *turn) stageAsked(p engine.Plan) int {
+func (c *turn) stageAsked(p *engine.Plan) int {
 	if c.m.Count < 1 || p.Yoke == nil || c.m.Count > len(p.Yoke.Stages) {
 		return -1
 	}
@@ -81,7 +81,7 @@ func (c *turn) stageAsked(p engine.Plan) int {
 }
 
 // rowAsked is the row of the chart that a question names, from 0; -1 for none.
-func (c *turn) rowAsked(p engine.Plan) int {
+func (c *turn) rowAsked(p *engine.Plan) int {
 	if c.m.Move.Row < 1 || p.Chart == nil || c.m.Move.Row > len(p.Chart.Rows) {
 		return -1
 	}
@@ -100,7 +100,7 @@ func (c *turn) lineHas(words ...string) bool {
 }
 
 // depthAnswer is how deep the yoke is, or should be for a bust.
-func (c *turn) depthAnswer(p engine.Plan) string {
+func (c *turn) depthAnswer(p *engine.Plan) string {
 	y := p.Yoke
 	switch {
 	case y != nil && y.HasBust:
@@ -117,7 +117,7 @@ func (c *turn) depthAnswer(p engine.Plan) string {
 }
 
 // chartAnswer is the chart, one row's card, or its picture.
-func (c *turn) chartAnswer(p engine.Plan, row int) string {
+func (c *turn) chartAnswer(p *engine.Plan, row int) string {
 	v := c.voice()
 	switch {
 	case p.Chart.Cards == nil:
@@ -134,12 +134,12 @@ func (c *turn) chartAnswer(p engine.Plan, row int) string {
 	return v.Chart(p)
 }
 
-func (c *turn) chartFacts(p engine.Plan) {
+func (c *turn) chartFacts(p *engine.Plan) {
 	c.answerKeys(p, engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.FloatLongest, engine.FloatLongestCm, engine.FloatMost, engine.MainYarn, engine.ContrastYarn)
 }
 
 // rowFacts notes one row for JSON under the keys of the lists.
-func (c *turn) rowFacts(p engine.Plan, row int) {
+func (c *turn) rowFacts(p *engine.Plan, row int) {
 	for _, k := range []engine.Key{engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.ChartCatches, engine.ChartMainYarn, engine.ChartSecondYarn} {
 		switch list, _ := p.Value(k); l := list.(type) {
 		case [][]string:
@@ -153,7 +153,7 @@ func (c *turn) rowFacts(p engine.Plan, row int) {
 }
 
 // floatLimit is the longest float that is left alone.
-func (c *turn) floatLimit(p engine.Plan) string {
+func (c *turn) floatLimit(p *engine.Plan) string {
 	in := p.In
 	spec := engine.RowSpec{Gauge: in.Num(engine.StitchGauge), LimitLength: in.Num(engine.FloatLimit), LimitStitches: in.Int(engine.FloatStitches)}
 	card := engine.Row(nil, spec)
@@ -163,7 +163,7 @@ func (c *turn) floatLimit(p engine.Plan) string {
 
 // partText is the answer of the part around the band that the keys belong to,
 // shown once something of it was set; "" where they belong to none.
-func (c *turn) partText(p engine.Plan, keys []engine.Key) string {
+func (c *turn) partText(p *engine.Plan, keys []engine.Key) string {
 	var text string
 	seen := map[string]bool{}
 	for _, k := range keys {
@@ -188,7 +188,7 @@ func (c *turn) partText(p engine.Plan, keys []engine.Key) string {
 
 // yokeSet is what to show when the yoke was changed: a count found on a stage
 // leads to the next hanging at once.
-func (c *turn) yokeSet(p engine.Plan, k engine.Key) string {
+func (c *turn) yokeSet(p *engine.Plan, k engine.Key) string {
 	y := p.Yoke
 	if k == engine.StageHad && y != nil && y.Stages != nil {
 		for i := len(y.Stages) - 2; i >= 0; i-- {
@@ -223,7 +223,7 @@ func afterSign(s string) string {
 	return s
 }
 
-func (c *turn) chartSet(p engine.Plan, keys []engine.Key) string {
+func (c *turn) chartSet(p *engine.Plan, keys []engine.Key) string {
 	if p.Chart == nil {
 		return ""
 	}
@@ -267,7 +267,7 @@ func (c *turn) fewestStages(in engine.Inputs, share engine.Num) (State, Reply) {
 
 func (c *turn) firstStage(in engine.Inputs, share engine.Num) (State, Reply) {
 	var first int
-	var p engine.Plan
+	var p *engine.Plan
 	var ok bool
 	what := fmt.Sprintf("no cut takes over %s %%", trimFloat(100*share.Float()))
 	if c.m.Count > 0 && c.m.HasFig && c.m.Figure.IsInt() {

@@ -41,12 +41,12 @@ func TestAround(t *testing.T) {
 		// (48 * 1.8 * (2 * 9.55 + 1.135) + 94 * 1.8 + 46 * 0.65 * 21 + 213.3) / 100
 		{"yarn of a mock rib", with(t, p, "band_kind", "mock"), BandYarn, 27.58704},
 	} {
-		got, ok := solved(c.in).Float(c.key)
+		got, ok := Solve(c.in).Float(c.key)
 		if !ok || !near(got, c.want) {
 			t.Errorf("%s: %s = %v (%v), want %v", c.name, c.key, got, ok, c.want)
 		}
 	}
-	if v, ok := solved(with(t, p, "band_kind", "mock")).Value(EmptyNeedles); !ok || v.([]string)[0] != "L45" {
+	if v, ok := Solve(with(t, p, "band_kind", "mock")).Value(EmptyNeedles); !ok || v.([]string)[0] != "L45" {
 		t.Errorf("the first empty needle is %v", v)
 	}
 }

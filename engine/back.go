@@ -58,10 +58,10 @@ func GaugeSpan(in Inputs) (low, high Num, ok bool) {
 
 // LongestNeck is the plan of the longest neck whose band the bed holds in one
 // piece; ok is false without a bed, a garment, a gauge and a rib.
-func LongestNeck(in Inputs) (p Plan, ok bool) {
+func LongestNeck(in Inputs) (p *Plan, ok bool) {
 	most := Solve(in).BedChoice
 	if most.Stitches == 0 {
-		return Plan{}, false
+		return nil, false
 	}
 	return Solve(in.Without(NeckBody).With(Neck, most.Neck)), true
 }
@@ -70,7 +70,7 @@ func LongestNeck(in Inputs) (p Plan, ok bool) {
 // enough for, with the margin and at the high end of the estimate, as Yarn
 // reckons; front bands that are planned have their share first. ok is false where the yarn's length or the band is not known, or
 // the fewest rows need more.
-func DeepestBand(in Inputs, grams Num) (p Plan, ok bool) {
+func DeepestBand(in Inputs, grams Num) (p *Plan, ok bool) {
 	enough := func(rows int) bool {
 		p = Solve(in.Without(Depth).With(YarnLeft, grams).With(DepthRows, wholeNum(rows)))
 		if all := p.AllYarnState(); all != YarnUnknown {
@@ -80,7 +80,7 @@ func DeepestBand(in Inputs, grams Num) (p Plan, ok bool) {
 	}
 	low, high := MinRows, MaxRows
 	if !enough(low) {
-		return Plan{}, false
+		return nil, false
 	}
 	for low < high { // low is always enough
 		mid := (low + high + 1) / 2

@@ -220,7 +220,7 @@ func TestPlanAgainstTheSlowWay(t *testing.T) {
 }
 
 // rounds holds what the band measures round its edges, and how it leans.
-func (m *model) rounds(t *rapid.T, p engine.Plan) {
+func (m *model) rounds(t *rapid.T, p *engine.Plan) {
 	front := 0.0
 	if m.in.Garment == engine.Cardigan {
 		front = m.float(engine.FrontBand)
@@ -241,7 +241,7 @@ func (m *model) rounds(t *rapid.T, p engine.Plan) {
 	near(t, p, engine.LeanDegrees, math.Asin(min(1, (seam-fold)/(2*math.Pi*deep)))*180/math.Pi)
 }
 
-func near(t *rapid.T, p engine.Plan, k engine.Key, want float64) {
+func near(t *rapid.T, p *engine.Plan, k engine.Key, want float64) {
 	got, ok := p.Float(k)
 	if !ok || math.Abs(got-want) > 1e-9*math.Max(1, math.Abs(want)) {
 		t.Fatalf("%s is %v (%v), the slow way %v", k, got, ok, want)

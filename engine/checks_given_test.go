@@ -140,10 +140,7 @@ func (g *given) book() *rules.Book {
 	return book
 }
 
-func (g *given) plan() *engine.Plan {
-	p := engine.Solve(g.inputs())
-	return &p
-}
+func (g *given) plan() *engine.Plan { return engine.Solve(g.inputs()) }
 
 func (g *given) result(k engine.Key) string {
 	g.t.Helper()

@@ -68,11 +68,11 @@ func EarlySlit(head, neck, edgeStretch Num) Num {
 // SmallestNeck is the plan with the fewest stitches whose opening passes the
 // head, all else as in in. ok is false for a cardigan, or where the opening
 // cannot be worked out.
-func SmallestNeck(in Inputs, head Num) (p Plan, ok bool) {
+func SmallestNeck(in Inputs, head Num) (p *Plan, ok bool) {
 	in = in.Without(NeckBody).With(Head, head)
-	try := func(n int) Plan { return Solve(in.With(Neck, choice(in, n).Neck)) }
+	try := func(n int) *Plan { return Solve(in.With(Neck, choice(in, n).Neck)) }
 	if in.Num(StitchGauge).Sign() <= 0 || !in.Has(KeyRib) || in.Garment != Pullover {
-		return Plan{}, false
+		return nil, false
 	}
 	counts := closingOf(in)
 	low, high := 0, maxStitches/counts.step-1 // the opening grows with every stitch
@@ -82,7 +82,7 @@ func SmallestNeck(in Inputs, head Num) (p Plan, ok bool) {
 		passes, known := p.HeadPasses()
 		switch {
 		case !known && p.BandStitches > 0:
-			return Plan{}, false
+			return nil, false
 		case passes:
 			high = mid
 		default:

@@ -160,9 +160,3 @@ func drawYoke(t *rapid.T, in Inputs) Inputs {
 	text(ChartPlace, TextChoices(ChartPlace)...)
 	return in
 }
-
-// solved is a plan to ask at once.
-func solved(in Inputs) *Plan {
-	p := Solve(in)
-	return &p
-}

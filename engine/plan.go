@@ -1,7 +1,7 @@
 package engine
 
-// Plan is a neckband worked out from its inputs. It is a value; its slices
-// are its own and are not changed afterwards. What could not be worked out
+// Plan is a neckband worked out from its inputs. It is not changed once it is
+// solved, so one plan may be read from everywhere. What could not be worked out
 // yet reads as zero: Value and Float tell whether a result is there. Lengths
 // are cm unless noted.
 type Plan struct {
@@ -105,8 +105,8 @@ type known struct {
 
 // Solve works out what in allows. in has its defaults filled in; results that
 // need what is not said are left out. It never fails.
-func Solve(in Inputs) Plan {
-	p := Plan{In: in}
+func Solve(in Inputs) *Plan {
+	p := &Plan{In: in}
 	p.solveStitches()
 	p.solveYoke()
 	p.solveWaiting()

@@ -12,7 +12,7 @@ import (
 func TestRecordsByHand(t *testing.T) {
 	c, pl := Solve(cardigan(t)), Solve(pullover(t))
 	for _, r := range []struct {
-		plan        Plan
+		plan        *Plan
 		key         Key
 		rule        string
 		expr, check string

@@ -9,12 +9,12 @@ import (
 )
 
 // layered is a plan of so many rows a layer; pairs change the usual inputs.
-func layered(t fataler, pairs ...string) Plan {
+func layered(t fataler, pairs ...string) *Plan {
 	return Solve(with(t, usual(t), append([]string{"row_gauge", "30"}, pairs...)...))
 }
 
 // dials is the dial numbers of the plan's rows.
-func dials(p Plan) (list []float64) {
+func dials(p *Plan) (list []float64) {
 	for _, r := range p.Tension() {
 		list = append(list, *r.Dial)
 	}

@@ -3,7 +3,7 @@ package engine
 // Shake is the plan with number k a little less and a little more than it is.
 // A number that follows from another one (a neck from the body's) is shaken
 // where it stands.
-func Shake(in Inputs, k Key, delta Num) (down, up Plan) {
+func Shake(in Inputs, k Key, delta Num) (down, up *Plan) {
 	p := Solve(in)
 	base, ok := p.input(k)
 	if !ok {

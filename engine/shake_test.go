@@ -60,7 +60,7 @@ func TestSpread(t *testing.T) {
 		{"not there", cardigan(t), spans, HeadOpening, 0, 0, false},
 		{"the sewn edge decides", big, Spans{}.Measured(NumberEffect, Frac(9, 2)), HeadOpening, 93 / 2.2 * 1.3, 93 / 2.2 * 1.5, true},
 	} {
-		low, high, ok := solved(c.in).Spread(c.key, c.spans)
+		low, high, ok := Solve(c.in).Spread(c.key, c.spans)
 		if ok != c.ok || ok && (low-c.low > 1e-5 || c.low-low > 1e-5 || high-c.high > 1e-5 || c.high-high > 1e-5) {
 			t.Errorf("%s: %v to %v (%v), want %v to %v (%v)", c.name, low, high, ok, c.low, c.high, c.ok)
 		}

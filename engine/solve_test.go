@@ -11,7 +11,7 @@ import (
 // TestPlansByHand holds whole plans against the design's formulas worked with
 // pencil and calculator.
 func TestPlansByHand(t *testing.T) {
-	plans := map[string]*Plan{"cardigan": solved(cardigan(t)), "pullover": solved(pullover(t))}
+	plans := map[string]*Plan{"cardigan": Solve(cardigan(t)), "pullover": Solve(pullover(t))}
 	for _, c := range []struct {
 		plan string
 		key  Key
@@ -115,7 +115,7 @@ func TestUnsaidIsAbsent(t *testing.T) {
 			}
 		}
 	}
-	if _, ok := solved(Inputs{}).Value(Tension); ok {
+	if _, ok := Solve(Inputs{}).Value(Tension); ok {
 		t.Error("a plan of nothing has a tension")
 	}
 }

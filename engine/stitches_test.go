@@ -67,7 +67,7 @@ func TestNeckFromBody(t *testing.T) {
 	if v, ok := p.Float(Neck); !ok || v != 42 {
 		t.Errorf("neck = %v (%v), want 42", v, ok)
 	}
-	if v, _ := solved(in.With(Neck, Int(45))).Float(WantedStitches); !near(v, 94.4) {
+	if v, _ := Solve(in.With(Neck, Int(45))).Float(WantedStitches); !near(v, 94.4) {
 		t.Errorf("a neck that was said gives %v stitches, want 94.4", v)
 	}
 }

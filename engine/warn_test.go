@@ -33,7 +33,7 @@ func TestWarnings(t *testing.T) {
 		{"tight edge", []string{"garment", "pullover", "neck", "40", "head", "56", "rib_stretch", "3"}, HeadTight, map[string]string{"needed": "58", "edge": "1"}},
 		{"a head that passes", []string{"garment", "pullover", "neck", "44", "head", "45"}, "", nil},
 	} {
-		ws := solved(with(t, cardigan(t), c.pairs...)).Warnings()
+		ws := Solve(with(t, cardigan(t), c.pairs...)).Warnings()
 		if c.code == "" {
 			if len(ws) != 0 {
 				t.Errorf("%s: %v, want none", c.name, ws)

@@ -39,7 +39,7 @@ func TestLoopLengthPublished(t *testing.T) {
 func TestSewingOffPublished(t *testing.T) {
 	in := with(t, usual(t), "garment", "pullover", "rib", "plain", "seam_stitches", "0",
 		"stitch_gauge", "10", "neck", "40", "needle_pitch", "127/20") // 40 needles are 25.4 cm
-	if v, ok := solved(in).Float(OffYarn); !ok || !near(v-offTails, 76.2) {
+	if v, ok := Solve(in).Float(OffYarn); !ok || !near(v-offTails, 76.2) {
 		t.Errorf("sewing off takes %v cm, want 76.2 and the tails", v)
 	}
 }

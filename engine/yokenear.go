@@ -58,7 +58,7 @@ func fittingRepeat(s StageSpec, least, most int) int {
 // FewestStages is the fewest stages, from the present way of cutting, so that
 // no cut takes more than a share of the stitches; the counts are those of the
 // plan with so many stages. ok is false where no number up to MostStages does.
-func FewestStages(in Inputs, share Num) (n int, p Plan, ok bool) {
+func FewestStages(in Inputs, share Num) (n int, p *Plan, ok bool) {
 	if YokeMethod(in.Text(KeyYokeMethod)).Cuts() > 0 {
 		in = in.Without(KeyYokeMethod)
 	}
@@ -71,31 +71,31 @@ func FewestStages(in Inputs, share Num) (n int, p Plan, ok bool) {
 			return n, p, true
 		}
 	}
-	return 0, Plan{}, false
+	return 0, nil, false
 }
 
 // LargestFirst is the most stitches that the first stage can have so that no
 // cut takes more than a share; ok is false where the neck is not known or no
 // count does.
-func LargestFirst(in Inputs, share Num) (first int, p Plan, ok bool) {
-	return searchFirst(in, func(q Plan) bool { return !share.Less(q.Yoke.Stages[q.Yoke.Steepest-1].Share()) })
+func LargestFirst(in Inputs, share Num) (first int, p *Plan, ok bool) {
+	return searchFirst(in, func(q *Plan) bool { return !share.Less(q.Yoke.Stages[q.Yoke.Steepest-1].Share()) })
 }
 
 // FirstFor is the most stitches of the first stage with which a stage, from 1,
 // has no more than count.
-func FirstFor(in Inputs, stage, count int) (first int, p Plan, ok bool) {
-	return searchFirst(in, func(q Plan) bool {
+func FirstFor(in Inputs, stage, count int) (first int, p *Plan, ok bool) {
+	return searchFirst(in, func(q *Plan) bool {
 		return stage <= len(q.Yoke.Stages) && q.Yoke.Stages[stage-1].Count <= count
 	})
 }
 
 // searchFirst is the largest first stage whose plan does; plans that cannot be
 // do not.
-func searchFirst(in Inputs, does func(Plan) bool) (first int, p Plan, ok bool) {
+func searchFirst(in Inputs, does func(*Plan) bool) (first int, p *Plan, ok bool) {
 	in = in.Without(StageHad).Without(YokeStitches).Without(KeyChart)
 	neck := Solve(in.With(YokeFirst, Int(maxStitches/2))).Yoke
 	if neck == nil || neck.Spec.Neck == 0 {
-		return 0, Plan{}, false
+		return 0, nil, false
 	}
 	for n := neck.Spec.Neck + 1; n <= min(maxStitches, 8*neck.Spec.Neck); n++ {
 		q := Solve(in.With(YokeFirst, wholeNum(n)))

@@ -8,7 +8,7 @@ import (
 )
 
 // mockPart is the needles left out of work in a mock rib.
-func (v Voice) mockPart(p engine.Plan) string {
+func (v Voice) mockPart(p *engine.Plan) string {
 	if len(p.EmptyColumns) == 0 {
 		return ""
 	}
@@ -18,7 +18,7 @@ func (v Voice) mockPart(p engine.Plan) string {
 }
 
 // pickPart is what is picked up along a shaped neck edge, piece by piece.
-func (v Voice) pickPart(p engine.Plan) string {
+func (v Voice) pickPart(p *engine.Plan) string {
 	total := v.Value(p, engine.PickTotal)
 	if total == "" {
 		return ""
@@ -49,7 +49,7 @@ func (v Voice) pickPart(p engine.Plan) string {
 }
 
 // topPart is how the upper edge lies against the neck of the wearer.
-func (v Voice) topPart(p engine.Plan) string {
+func (v Voice) topPart(p *engine.Plan) string {
 	room, ok := p.Float(engine.TopRoom)
 	switch {
 	case !ok:
@@ -63,7 +63,7 @@ func (v Voice) topPart(p engine.Plan) string {
 }
 
 // settingPart is how the band is set, where the fibre or the way was said.
-func (v Voice) settingPart(p engine.Plan) string {
+func (v Voice) settingPart(p *engine.Plan) string {
 	method := p.In.Text(engine.KeySetMethod)
 	if method == "" {
 		return ""

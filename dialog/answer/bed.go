@@ -14,7 +14,7 @@ const (
 
 // Bed is the bed in words and as a picture: which needles are dropped and
 // latched, which bumps are hung, which needles carry two.
-func Bed(p engine.Plan) string {
+func Bed(p *engine.Plan) string {
 	n := p.BandStitches
 	if n == 0 {
 		return ""
@@ -45,7 +45,7 @@ type lane struct {
 
 // Strip draws the bed from left to right, as long as it is. Needles stand in
 // tens counted from the centre, so that a line can be cut between them.
-func Strip(p engine.Plan) string {
+func Strip(p *engine.Plan) string {
 	lanes := lanesOf(p)
 	lines := bed(p.BandStitches, lanes)
 	if lines == nil {
@@ -60,7 +60,7 @@ func Strip(p engine.Plan) string {
 
 // CutStrip is the strip for a page that cuts no lines itself: so many tens to
 // a line, and the words for its signs.
-func CutStrip(p engine.Plan, tens int) (lines []string, words string) {
+func CutStrip(p *engine.Plan, tens int) (lines []string, words string) {
 	lanes := lanesOf(p)
 	whole := bed(p.BandStitches, lanes)
 	if whole == nil {
@@ -86,7 +86,7 @@ func CutStrip(p engine.Plan, tens int) (lines []string, words string) {
 func tensOf(n int) int { return (n + 9) / 10 }
 
 // lanesOf are the lanes that this plan has.
-func lanesOf(p engine.Plan) []lane {
+func lanesOf(p *engine.Plan) []lane {
 	var lanes []lane
 	for _, l := range []lane{
 		{name: "two", sign: '=', on: marks(Doubled(p), p.BandStitches)},

@@ -8,7 +8,7 @@ import (
 )
 
 // Buttonholes writes where the holes lie, in words, with a picture beside them.
-func (v Voice) Buttonholes(p engine.Plan, said engine.Inputs) string {
+func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 	f := p.Front
 	s, h := f.Spec, f.Holes
 	var b strings.Builder
@@ -87,7 +87,7 @@ func gapWords(h engine.Buttonholes) string {
 }
 
 // topHole says that the last hole lies in the neckband's end, where it does.
-func (v Voice) topHole(p engine.Plan) string {
+func (v Voice) topHole(p *engine.Plan) string {
 	end := neckbandStitches(p)
 	f := p.Front
 	if end == 0 || f.Spec.End+f.Spec.Size > end {
@@ -98,7 +98,7 @@ func (v Voice) topHole(p engine.Plan) string {
 
 // neckbandStitches is how many of the front band's stitches come from the
 // neckband's end.
-func neckbandStitches(p engine.Plan) int {
+func neckbandStitches(p *engine.Plan) int {
 	e := p.PickUpEdge()
 	return e.NeckbandDepth.Mul(e.Gauge).Div(engine.Int(10)).Round()
 }
@@ -127,7 +127,7 @@ const (
 // ButtonPicture draws the edge from the lower end to the top with its holes;
 // "" where they are too many to be told apart. Words stand beside it; the
 // legend belongs to the picture and goes with it where pages are read aloud.
-func (v Voice) ButtonPicture(p engine.Plan) string {
+func (v Voice) ButtonPicture(p *engine.Plan) string {
 	f := p.Front
 	n := f.Stitches
 	if !f.HasHoles() || f.Spec.Holes > mostHoles || n < 4 {
@@ -166,7 +166,7 @@ func stitchesASign(n, wide int) string {
 }
 
 // ButtonFit writes hole and overlap for a button.
-func (v Voice) ButtonFit(p engine.Plan) string {
+func (v Voice) ButtonFit(p *engine.Plan) string {
 	f, d := p.Front.Fit, p.In.Num(engine.Button).Div(engine.Int(10))
 	text := fmt.Sprintf("For a button of %s across: the hole **%s** (3 mm more, for a thin button)", v.small(d), v.small(f.Hole))
 	if size, ok := p.Float(engine.HoleStitches); ok && !p.In.Has(engine.HoleStitches) {

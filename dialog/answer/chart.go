@@ -10,7 +10,7 @@ import (
 
 // Chart writes a colour chart as planned: what it is laid over, its rows in
 // short, floats and yarn, where its repeats lie. It is "" where none was said.
-func (v Voice) Chart(p engine.Plan) string {
+func (v Voice) Chart(p *engine.Plan) string {
 	c := p.Chart
 	switch {
 	case c == nil:
@@ -127,7 +127,7 @@ func (v Voice) chartFloats(c *engine.ChartPlan) string {
 }
 
 // chartYarn is the yarn of the whole stage by colour.
-func (v Voice) chartYarn(p engine.Plan) string {
+func (v Voice) chartYarn(p *engine.Plan) string {
 	c := p.Chart
 	if c.MainCm == nil {
 		return "Tell me the gauge and I will give the floats in cm and the yarn."
@@ -146,7 +146,7 @@ func (v Voice) chartYarn(p engine.Plan) string {
 }
 
 // WalkDial is the same for a row card at the machine.
-func (v Voice) WalkDial(p engine.Plan) string {
+func (v Voice) WalkDial(p *engine.Plan) string {
 	if d, ok := p.Float(engine.ColourDial); ok {
 		return "Dial " + trim(d, 2) + " for two-colour rows."
 	}
@@ -154,7 +154,7 @@ func (v Voice) WalkDial(p engine.Plan) string {
 }
 
 // ChartDial is the dial for two-colour rows.
-func (v Voice) ChartDial(p engine.Plan) string {
+func (v Voice) ChartDial(p *engine.Plan) string {
 	if d, ok := p.Float(engine.ColourDial); ok {
 		return fmt.Sprintf("Two-colour rows at dial **%s**, one number looser than your %s; turn back to %s for plain rows (common practice).", trim(d, 2), trim(d-1, 2), trim(d-1, 2))
 	}

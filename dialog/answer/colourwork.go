@@ -9,7 +9,7 @@ import (
 
 // RowCard is the card of row i, from 0, as it is worked: a line for each thing
 // to do, the needles from the centre out.
-func (v Voice) RowCard(p engine.Plan, i int) []string {
+func (v Voice) RowCard(p *engine.Plan, i int) []string {
 	c := p.Chart
 	var out []string
 	for j, card := range c.Cards[i] {
@@ -61,7 +61,7 @@ func endLine(ends []int, n int) string {
 }
 
 // CardText is the card of row i as an answer of its own, with yarn and dial.
-func (v Voice) CardText(p engine.Plan, i int) string {
+func (v Voice) CardText(p *engine.Plan, i int) string {
 	c := p.Chart
 	text := fmt.Sprintf("**Row %d of %d**, %s.\n\n- %s", i+1, len(c.Rows), signs(c.Chart[i%len(c.Chart)]), strings.Join(v.RowCard(p, i), "\n- "))
 	if c.MainCm != nil {
@@ -81,7 +81,7 @@ func (v Voice) CardText(p engine.Plan, i int) string {
 
 // ChartPicture draws the rows over their needles, the last knitted on top, and
 // marks the floats past the limit.
-func ChartPicture(p engine.Plan) string {
+func ChartPicture(p *engine.Plan) string {
 	c := p.Chart
 	var out strings.Builder
 	for j, piece := range c.Pieces {

@@ -26,7 +26,7 @@ var compared = []engine.Key{
 
 // Differences is a table of the results that differ between two plans, before
 // and after, with what it means at the machine; "" where nothing does.
-func (v Voice) Differences(before, after engine.Plan) string {
+func (v Voice) Differences(before, after *engine.Plan) string {
 	var rows []string
 	for _, k := range compared {
 		b, a := v.bareValue(before, k), v.bareValue(after, k)
@@ -74,7 +74,7 @@ func NewCautions(before, after []string) []string {
 }
 
 // atTheMachine says in a few words what changes under her hands.
-func (v Voice) atTheMachine(before, after engine.Plan) string {
+func (v Voice) atTheMachine(before, after *engine.Plan) string {
 	var parts []string
 	if before.BandStitches != after.BandStitches && after.BandStitches > 0 {
 		parts = append(parts, fmt.Sprintf("needles %s to %s", engine.NeedleName(0, after.BandStitches), engine.NeedleName(after.BandStitches-1, after.BandStitches)))
@@ -113,7 +113,7 @@ func sameDial(a, b engine.TensionRow) bool {
 }
 
 // gradingWords is the dial plan in a few words; every row is shown on request.
-func gradingWords(p engine.Plan) string {
+func gradingWords(p *engine.Plan) string {
 	rows := p.Tension()
 	every := p.In.Int(engine.RowsPerClick)
 	fold := ""
@@ -133,7 +133,7 @@ func gradingWords(p engine.Plan) string {
 
 // Changed names the inputs that differ between two sets of answers, with what
 // they go back to.
-func (v Voice) Changed(from engine.Plan, was, now engine.Inputs) string {
+func (v Voice) Changed(from *engine.Plan, was, now engine.Inputs) string {
 	var parts []string
 	after := engine.Solve(v.Book.Filled(now))
 	for _, k := range engine.InputKeys() {
@@ -166,7 +166,7 @@ func (v Voice) ofPart(k engine.Key) bool {
 // it is good for.
 type Side struct {
 	Name string
-	Plan engine.Plan
+	Plan *engine.Plan
 	Good string
 }
 

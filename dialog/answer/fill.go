@@ -8,7 +8,7 @@ import (
 
 // Fill puts the plan's numbers into a card's text. A paragraph with a
 // placeholder that has no value yet is left out, so a card always reads whole.
-func (v Voice) Fill(text string, p engine.Plan) string {
+func (v Voice) Fill(text string, p *engine.Plan) string {
 	return fill(text, func(name string) string { return v.placeholder(p, engine.Key(name)) })
 }
 
@@ -48,7 +48,7 @@ func fillParagraph(para string, value func(string) string) (string, bool) {
 
 // placeholder is a value as cards write it: counts bare ("{layer_rows} rows"),
 // measures with their unit.
-func (v Voice) placeholder(p engine.Plan, k engine.Key) string {
+func (v Voice) placeholder(p *engine.Plan, k engine.Key) string {
 	s := v.Value(p, k)
 	if _, text := p.Value(k); k == engine.PickRatio || text && frontValue(p, k) != "" {
 		return s
@@ -96,7 +96,7 @@ func (v Voice) Warning(w engine.Warning) string {
 }
 
 // Cautions is every caution of the plan in words.
-func (v Voice) Cautions(p engine.Plan) []string {
+func (v Voice) Cautions(p *engine.Plan) []string {
 	out := []string{}
 	for _, w := range p.Warnings() {
 		out = append(out, v.Warning(w))

@@ -20,7 +20,7 @@ func Cautioned(cautions []string) string {
 }
 
 // frontValue writes the results of the front bands that are lists or words.
-func frontValue(p engine.Plan, k engine.Key) string {
+func frontValue(p *engine.Plan, k engine.Key) string {
 	f := p.Front
 	val, ok := p.Value(k)
 	if f == nil || !ok {
@@ -48,7 +48,7 @@ func frontValue(p engine.Plan, k engine.Key) string {
 }
 
 // PickUp writes how the front bands are picked up.
-func (v Voice) PickUp(p engine.Plan) string {
+func (v Voice) PickUp(p *engine.Plan) string {
 	f, e := p.Front, p.PickUpEdge()
 	var b strings.Builder
 	gauge := v.Figure(engine.FrontGauge, e.Gauge.Float())
@@ -87,7 +87,7 @@ func (v Voice) PickUp(p engine.Plan) string {
 
 // pickUpRows is the fraction, its error and the map, "" where the rows of the
 // edge are not known.
-func (v Voice) pickUpRows(p engine.Plan, e engine.PickUpEdge) string {
+func (v Voice) pickUpRows(p *engine.Plan, e engine.PickUpEdge) string {
 	f := p.Front
 	if f.Every == 0 {
 		return ""
@@ -247,7 +247,7 @@ func same(ns []int) bool {
 
 // FrontBand writes the rows of the front band itself, "" where they are not
 // known.
-func (v Voice) FrontBand(p engine.Plan) string {
+func (v Voice) FrontBand(p *engine.Plan) string {
 	f := p.Front
 	if f == nil || f.LayerRows == 0 {
 		return ""
@@ -264,7 +264,7 @@ func (v Voice) FrontBand(p engine.Plan) string {
 
 // frontPart is the front bands in the whole plan, "" where they are not
 // planned.
-func (v Voice) frontPart(p engine.Plan) string {
+func (v Voice) frontPart(p *engine.Plan) string {
 	f := p.Front
 	if _, ok := p.Float(engine.FrontStitches); !ok {
 		return ""

@@ -64,7 +64,7 @@ func hadWords(s string) string {
 }
 
 // yokeAtTheMachine names the hangings that change between two plans, in short.
-func (v Voice) yokeAtTheMachine(before, after engine.Plan) string {
+func (v Voice) yokeAtTheMachine(before, after *engine.Plan) string {
 	y := after.Yoke
 	if y == nil || y.Stages == nil || v.Value(before, engine.StageCounts) == v.Value(after, engine.StageCounts) {
 		return ""

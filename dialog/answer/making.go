@@ -11,7 +11,7 @@ import (
 // StepFits reports whether a step belongs to the plan: all conditions of its
 // `when` hold. One that cannot be read holds: a step too many is seen, a step
 // too few is not.
-func StepFits(c rules.Card, p engine.Plan) bool {
+func StepFits(c rules.Card, p *engine.Plan) bool {
 	for _, cond := range c.List("when") {
 		if holds, ok := condition(cond, p); ok && !holds {
 			return false
@@ -23,7 +23,7 @@ func StepFits(c rules.Card, p engine.Plan) bool {
 // condition reads "layers=2", "rib!=plain" or "fold_row>0", of an input or a
 // result, with or without "not" before it; ok is false where it is none of
 // these. A number that is not there is 0.
-func condition(cond string, p engine.Plan) (holds, ok bool) {
+func condition(cond string, p *engine.Plan) (holds, ok bool) {
 	if rest, not := strings.CutPrefix(cond, "not "); not {
 		holds, ok = condition(rest, p)
 		return !holds && ok, ok
@@ -44,7 +44,7 @@ func condition(cond string, p engine.Plan) (holds, ok bool) {
 }
 
 // stands is k as a condition writes it: as it was said, or what follows.
-func stands(p engine.Plan, k engine.Key) string {
+func stands(p *engine.Plan, k engine.Key) string {
 	if k == engine.KeyFrontRib {
 		return p.FrontRib().String()
 	}
@@ -73,7 +73,7 @@ func Screen(title string, items ...string) string {
 }
 
 // Line is a card's text on one line, this plan's numbers filled in.
-func (v Voice) Line(text string, p engine.Plan) string {
+func (v Voice) Line(text string, p *engine.Plan) string {
 	return strings.ReplaceAll(v.Fill(text, p), "\n\n", " ")
 }
 

@@ -26,10 +26,10 @@ func TestStepsBelong(t *testing.T) {
 		{"whenever", false, false}, {"layers>many", false, false},
 	}
 	for _, tt := range tests {
-		holds, ok := condition(tt.when, engine.Plan{In: in})
+		holds, ok := condition(tt.when, &engine.Plan{In: in})
 		require.Equal(t, [2]bool{tt.holds, tt.ok}, [2]bool{holds, ok}, tt.when)
 	}
-	p := engine.Plan{In: in}
+	p := &engine.Plan{In: in}
 	for when, want := range map[string]bool{"": true, "layers=2 ; fold_row>0": true, "layers=2 ; rib=plain": false, "whenever": true} {
 		require.Equal(t, want, StepFits(rules.Card{Fields: map[string]string{"when": when}}, p), when)
 	}
@@ -41,7 +41,7 @@ func TestEveryConditionOfTheStepsCanBeRead(t *testing.T) {
 	n := 0
 	for _, c := range book.Cards("steps") {
 		for _, cond := range c.List("when") {
-			_, ok := condition(cond, engine.Plan{})
+			_, ok := condition(cond, &engine.Plan{})
 			require.True(t, ok, "%s: %s", c.ID, cond)
 			key := regexp.MustCompile(`^[a-z_]+`).FindString(strings.TrimPrefix(cond, "not "))
 			require.Contains(t, append(engine.InputKeys(), engine.ResultKeys()...), engine.Key(key), c.ID)

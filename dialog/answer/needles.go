@@ -107,7 +107,7 @@ func Ordinal(n int) string {
 }
 
 // RehangWords says where two stitches go on one needle.
-func RehangWords(p engine.Plan) string {
+func RehangWords(p *engine.Plan) string {
 	doubled := Doubled(p)
 	n := p.BandStitches
 	switch {
@@ -157,7 +157,7 @@ func times(n int) string {
 }
 
 // Doubled lists the columns that carry two stitches.
-func Doubled(p engine.Plan) []int {
+func Doubled(p *engine.Plan) []int {
 	var out []int
 	for c, s := range p.Rehang {
 		if s == 2 {

@@ -151,7 +151,7 @@ func (f follower) walk(words string) []int {
 	return out
 }
 
-func drawnPlan(t *rapid.T) engine.Plan {
+func drawnPlan(t *rapid.T) *engine.Plan {
 	rib := engine.Rib{Knit: rapid.IntRange(1, 4).Draw(t, "knit"), Purl: rapid.IntRange(1, 4).Draw(t, "purl")}
 	in := engine.Inputs{}.WithGarment(engine.Pullover).WithRib(rib).
 		With(engine.StitchGauge, engine.Int(28)).With(engine.RowGauge, engine.Int(40)).

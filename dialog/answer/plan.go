@@ -10,9 +10,9 @@ import (
 // Plan is the whole plan on one screen: numbers first, in the order of the
 // work, then what was assumed. Every row, every needle and the pictures are
 // shown on request.
-func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
+func (v Voice) Plan(p *engine.Plan, said engine.Inputs) string {
 	var items []string
-	for _, part := range []func(engine.Plan) string{
+	for _, part := range []func(*engine.Plan) string{
 		v.yokePart, v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
 		v.yarnPart, v.settingPart, v.frontPart,
 	} {
@@ -31,14 +31,14 @@ func (v Voice) Plan(p engine.Plan, said engine.Inputs) string {
 }
 
 // yokePart is the yoke in one line, where one is planned.
-func (v Voice) yokePart(p engine.Plan) string {
+func (v Voice) yokePart(p *engine.Plan) string {
 	if p.Yoke == nil || p.Yoke.Stages == nil {
 		return ""
 	}
 	return "**Yoke:** " + StageCounts(p.Yoke.Stages) + ". Say *show the yoke* for its stages."
 }
 
-func (v Voice) stitchPart(p engine.Plan) string {
+func (v Voice) stitchPart(p *engine.Plan) string {
 	if p.BandStitches == 0 {
 		return ""
 	}
@@ -64,7 +64,7 @@ func (v Voice) stitchPart(p engine.Plan) string {
 	return b.String()
 }
 
-func (v Voice) rehangPart(p engine.Plan) string {
+func (v Voice) rehangPart(p *engine.Plan) string {
 	n, planned, ok := p.Waiting()
 	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""
@@ -83,7 +83,7 @@ func (v Voice) rehangPart(p engine.Plan) string {
 	return s + RehangWords(p) + "."
 }
 
-func (v Voice) rowPart(p engine.Plan) string {
+func (v Voice) rowPart(p *engine.Plan) string {
 	if p.LayerRows == 0 {
 		return ""
 	}
@@ -95,7 +95,7 @@ func (v Voice) rowPart(p engine.Plan) string {
 		v.Both(p.DepthResult.Float()), upper(gradingWords(p)))
 }
 
-func (v Voice) ribPart(p engine.Plan) string {
+func (v Voice) ribPart(p *engine.Plan) string {
 	if len(p.RibColumns) == 0 {
 		if p.In.Rib.IsPlain() && p.BandStitches > 0 {
 			return "**No rib columns:** the band stays plain."
@@ -106,7 +106,7 @@ func (v Voice) ribPart(p engine.Plan) string {
 		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, NeedleRuns(p.RibColumns, p.BandStitches), len(p.RibColumns)*p.TotalRows)
 }
 
-func (v Voice) hemPart(p engine.Plan) string {
+func (v Voice) hemPart(p *engine.Plan) string {
 	if len(p.HemColumns) == 0 {
 		return ""
 	}
@@ -115,7 +115,7 @@ func (v Voice) hemPart(p engine.Plan) string {
 
 // sizePart is how wide the band is where it is seen and worn, each estimate
 // with its spread.
-func (v Voice) sizePart(p engine.Plan) string {
+func (v Voice) sizePart(p *engine.Plan) string {
 	if p.LayerRows == 0 || p.BandStitches == 0 {
 		return ""
 	}
@@ -138,7 +138,7 @@ func (v Voice) sizePart(p engine.Plan) string {
 }
 
 // spreadText is how far an estimate may be out.
-func (v Voice) spreadText(p engine.Plan, k engine.Key) string {
+func (v Voice) spreadText(p *engine.Plan, k engine.Key) string {
 	low, high, ok := p.Spread(k, v.Spans(p))
 	if !ok || high-low < 1e-9 {
 		return ""
@@ -160,7 +160,7 @@ func (v Voice) span(k engine.Key, low, high float64) string {
 
 // Spans is how far this plan's estimates may be out: what the knitter has
 // measured is certain.
-func (v Voice) Spans(p engine.Plan) engine.Spans {
+func (v Voice) Spans(p *engine.Plan) engine.Spans {
 	r := v.Book.Factors(p.In)
 	s := engine.Spans{DrawLow: r.DrawLow, DrawHigh: r.DrawHigh, StretchLow: r.StretchLow, StretchHigh: r.StretchHigh}
 	base := v.Book.Defaults(p.In.Rib).With(engine.RibDraw, r.Draw).With(engine.RibStretch, r.Stretch)
@@ -172,7 +172,7 @@ func (v Voice) Spans(p engine.Plan) engine.Spans {
 	return s
 }
 
-func (v Voice) yarnPart(p engine.Plan) string {
+func (v Voice) yarnPart(p *engine.Plan) string {
 	off, ok := p.Float(engine.OffYarn)
 	if !ok {
 		return ""
@@ -195,7 +195,7 @@ func (v Voice) yarnPart(p engine.Plan) string {
 
 // assumedLine names what the plan takes for granted, so that nothing is
 // assumed in silence.
-func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
+func (v Voice) assumedLine(p *engine.Plan, said engine.Inputs) string {
 	var list []string
 	for _, k := range engine.InputKeys() {
 		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || nothing(k, p) {
@@ -215,12 +215,12 @@ func (v Voice) assumedLine(p engine.Plan, said engine.Inputs) string {
 
 // nothing is an assumption that adds nothing to the plan: the band begins at
 // the garment's tension, and has no fold row.
-func nothing(k engine.Key, p engine.Plan) bool {
+func nothing(k engine.Key, p *engine.Plan) bool {
 	return (k == engine.StartClicks || k == engine.FoldRow) && p.In.Int(k) == 0
 }
 
 // plainValue is the value of an input without repeating its label's noun.
-func (v Voice) plainValue(p engine.Plan, k engine.Key) string {
+func (v Voice) plainValue(p *engine.Plan, k engine.Key) string {
 	f, ok := p.Float(k)
 	switch v.unit(k) {
 	case "stitches", "rows", "needles", "layers", "clicks", "bumps", "":
@@ -232,7 +232,7 @@ func (v Voice) plainValue(p engine.Plan, k engine.Key) string {
 }
 
 // Matters reports whether an assumption touches this plan.
-func Matters(k engine.Key, p engine.Plan) bool {
+func Matters(k engine.Key, p *engine.Plan) bool {
 	switch k {
 	case engine.FrontBand:
 		return p.In.Garment == engine.Cardigan
@@ -261,7 +261,7 @@ func Matters(k engine.Key, p engine.Plan) bool {
 }
 
 // Short is the plan's headline: the numbers she will hang, knit and hear.
-func (v Voice) Short(p engine.Plan) string {
+func (v Voice) Short(p *engine.Plan) string {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return ""
 	}

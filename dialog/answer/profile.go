@@ -14,7 +14,7 @@ const profileWide = 34
 
 // Profile draws the yoke laid flat, its neck above: width against depth, each
 // stage in its own sign. Words stand beside it.
-func (v Voice) Profile(p engine.Plan) string {
+func (v Voice) Profile(p *engine.Plan) string {
 	y := p.Yoke
 	n := len(y.Stages) - 1
 	widest := 0
@@ -46,7 +46,7 @@ func stageSign(i int) string { return string("123456789abcdefghijk"[i]) }
 
 // profileLines is how many lines a stage takes: a character is about twice as
 // high as wide, and what is drawn is the yoke laid flat, half its way round.
-func profileLines(p engine.Plan, i, widest int) int {
+func profileLines(p *engine.Plan, i, widest int) int {
 	y, gauge := p.Yoke, p.In.Num(engine.StitchGauge)
 	if !y.HasDepth || gauge.Sign() <= 0 {
 		return 2
@@ -58,7 +58,7 @@ func profileLines(p engine.Plan, i, widest int) int {
 
 // profileWords is the picture as a list: width and depth stage by stage, from
 // the first.
-func (v Voice) profileWords(p engine.Plan) string {
+func (v Voice) profileWords(p *engine.Plan) string {
 	y := p.Yoke
 	n := len(y.Stages) - 1
 	var lines []string

@@ -19,7 +19,7 @@ const (
 // Side is the band cut through, in words and as a picture to scale: how it
 // stands on the seam and leans in toward the neck. "" where the lean is not
 // known.
-func (v Voice) Side(p engine.Plan) string {
+func (v Voice) Side(p *engine.Plan) string {
 	lean, ok := p.Float(engine.LeanDegrees)
 	if !ok || p.BandStitches == 0 || p.LayerRows == 0 {
 		return ""
@@ -43,7 +43,7 @@ func (v Voice) Side(p engine.Plan) string {
 }
 
 // sideView draws half of the neck: a column is half as wide as a line is high.
-func sideView(p engine.Plan, lean float64, end string) []string {
+func sideView(p *engine.Plan, lean float64, end string) []string {
 	radius, deep := p.NeckResult.Float()/(2*math.Pi), p.DepthResult.Float()
 	scale := min(sideRadius/max(radius, 0.1), 2*sideHigh/max(deep, 0.1)) // columns to the cm
 	sin, cos := math.Sincos(lean * math.Pi / 180)

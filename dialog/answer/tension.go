@@ -36,7 +36,7 @@ func dialNumber(d float64) string {
 }
 
 // tensionRuns groups rows that follow each other at one setting.
-func tensionRuns(p engine.Plan) []string {
+func tensionRuns(p *engine.Plan) []string {
 	rows := p.Tension()
 	var out []string
 	for i := 0; i < len(rows); {
@@ -51,7 +51,7 @@ func tensionRuns(p engine.Plan) []string {
 }
 
 // Grading is the dial for every row: in a few words, by setting, and drawn.
-func (v Voice) Grading(p engine.Plan) string {
+func (v Voice) Grading(p *engine.Plan) string {
 	rows := p.Tension()
 	if len(rows) == 0 {
 		return ""
@@ -64,7 +64,7 @@ func (v Voice) Grading(p engine.Plan) string {
 }
 
 // tensionTable lists the settings from the loosest, each with its rows.
-func tensionTable(p engine.Plan) string {
+func tensionTable(p *engine.Plan) string {
 	rows := p.Tension()
 	head := "clicks tighter"
 	if rows[0].Dial != nil {
@@ -140,7 +140,7 @@ func spans(list []int) string {
 
 // tensionPicture draws every row as a mark at its setting, tighter further
 // down, with the fold between the layers.
-func tensionPicture(p engine.Plan) string {
+func tensionPicture(p *engine.Plan) string {
 	rows := p.Tension()
 	ks := levels(rows)
 	name, wide := map[int]string{}, len("row")

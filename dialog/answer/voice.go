@@ -99,7 +99,7 @@ func (v Voice) Label(k engine.Key) string {
 
 // Value is k of the plan with its unit, in words: "97 stitches", "40 cm".
 // It is "" where the plan does not know it.
-func (v Voice) Value(p engine.Plan, k engine.Key) string {
+func (v Voice) Value(p *engine.Plan, k engine.Key) string {
 	switch k {
 	case engine.KeyGarment:
 		return string(p.In.Garment)
@@ -158,7 +158,9 @@ func (v Voice) cut(cm float64) string {
 }
 
 // bareValue is Value under its label.
-func (v Voice) bareValue(p engine.Plan, k engine.Key) string { return Under(v.Label(k), v.Value(p, k)) }
+func (v Voice) bareValue(p *engine.Plan, k engine.Key) string {
+	return Under(v.Label(k), v.Value(p, k))
+}
 
 // Under is a value without a noun that its label says already: "111" under
 // "stitches in the band".
@@ -243,7 +245,7 @@ func (v Voice) unit(k engine.Key) string {
 }
 
 // listValue writes the results that are lists.
-func (v Voice) listValue(p engine.Plan, k engine.Key) string {
+func (v Voice) listValue(p *engine.Plan, k engine.Key) string {
 	switch k {
 	case engine.Tension:
 		return strings.Join(tensionRuns(p), "; ")

@@ -12,7 +12,7 @@ import (
 // Why tells how k came about: the rule, the arithmetic with this plan's
 // figures, the rounding and its reason, the source. It is made from the record
 // that the engine keeps of the number.
-func (v Voice) Why(p engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
+func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
 	if said.Has(k) {
 		return fmt.Sprintf("%s is **%s** because you told me.", upper(v.Label(k)), v.Value(p, k)), true
 	}
@@ -65,7 +65,7 @@ func (v Voice) Arithmetic(rec engine.Record) string {
 
 // WhyDeeper goes one level down: every number that k was made from, and where
 // each comes from.
-func (v Voice) WhyDeeper(p engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
+func (v Voice) WhyDeeper(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
 	rec, ok := p.Record(k)
 	if !ok || len(rec.From) == 0 {
 		return v.Why(p, said, k)
@@ -78,7 +78,7 @@ func (v Voice) WhyDeeper(p engine.Plan, said engine.Inputs, k engine.Key) (strin
 }
 
 // origin is where one number comes from, in a few words.
-func (v Voice) origin(p engine.Plan, said engine.Inputs, k engine.Key) string {
+func (v Voice) origin(p *engine.Plan, said engine.Inputs, k engine.Key) string {
 	if said.Has(k) {
 		return "you told me"
 	}
@@ -94,7 +94,7 @@ func (v Voice) origin(p engine.Plan, said engine.Inputs, k engine.Key) string {
 	return "worked out"
 }
 
-func (v Voice) whyAssumed(p engine.Plan, k engine.Key) string {
+func (v Voice) whyAssumed(p *engine.Plan, k engine.Key) string {
 	card, _ := v.Book.Key(k)
 	text := fmt.Sprintf("%s **%s** is assumed: you have not said otherwise.", upper(v.Label(k)), v.Value(p, k))
 	if by := v.Book.GivenBy(p.In, k); by != "" {
@@ -113,7 +113,7 @@ func (v Voice) whyAssumed(p engine.Plan, k engine.Key) string {
 }
 
 // whyList gives the reason for a result that is a list and so has no sum.
-func (v Voice) whyList(p engine.Plan, k engine.Key) (string, bool) {
+func (v Voice) whyList(p *engine.Plan, k engine.Key) (string, bool) {
 	card, ok := v.Book.Result(k)
 	val := v.Value(p, k)
 	if !ok || val == "" {

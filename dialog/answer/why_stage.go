@@ -8,7 +8,7 @@ import (
 
 // WhyStage tells how the count of stage i, from 0, came about: the way of the
 // cuts, the sum, what the repeat made of it, and how it is hung.
-func (v Voice) WhyStage(p engine.Plan, i int, rec engine.Record) string {
+func (v Voice) WhyStage(p *engine.Plan, i int, rec engine.Record) string {
 	y := p.Yoke
 	s, spec := y.Stages[i], y.Spec.Stages[i]
 	card, _ := v.Book.Result(engine.StageCounts)

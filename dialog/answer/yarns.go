@@ -54,7 +54,7 @@ func YarnCount(from engine.YarnCount, value engine.Num, plies int, to engine.Yar
 
 // YarnTogether is what is left to knit, part by part, and whether the yarn
 // lasts.
-func (v Voice) YarnTogether(p engine.Plan) string {
+func (v Voice) YarnTogether(p *engine.Plan) string {
 	off, _ := p.Float(engine.OffYarn)
 	closing, _ := p.Float(engine.ClosingYarn)
 	rows := []string{"| | takes about |", "| --- | --- |"}

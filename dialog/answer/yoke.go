@@ -37,7 +37,7 @@ func StageCounts(stages []engine.Stage) string {
 
 // Yoke writes the yoke of a plan: the counts as a table, its depth and slope,
 // the pieces, what to look out for. It is "" where no yoke was planned.
-func (v Voice) Yoke(p engine.Plan) string {
+func (v Voice) Yoke(p *engine.Plan) string {
 	y := p.Yoke
 	switch {
 	case y == nil:
@@ -74,7 +74,7 @@ func otherStages(n int) string {
 }
 
 // yokeBegun is said where the yoke has a beginning and no end yet.
-func (v Voice) yokeBegun(p engine.Plan) string {
+func (v Voice) yokeBegun(p *engine.Plan) string {
 	y := p.Yoke
 	switch {
 	case y.Spec.Start > 0:
@@ -86,7 +86,7 @@ func (v Voice) yokeBegun(p engine.Plan) string {
 }
 
 // yokeNotes are what was taken for granted, in a few words each.
-func (v Voice) yokeNotes(p engine.Plan) []string {
+func (v Voice) yokeNotes(p *engine.Plan) []string {
 	y, in := p.Yoke, p.In
 	var notes []string
 	if y.Body > 0 {

@@ -9,7 +9,7 @@ import (
 
 // yokeDepthLine is the depth of the yoke in rows and length, beside what is
 // published for the bust, and its slope.
-func (v Voice) yokeDepthLine(p engine.Plan) string {
+func (v Voice) yokeDepthLine(p *engine.Plan) string {
 	y := p.Yoke
 	var parts []string
 	if y.Rows != nil {
@@ -36,7 +36,7 @@ func (v Voice) yokeDepthLine(p engine.Plan) string {
 
 // YokeDepth writes the published depth for the bust beside the rule and what
 // the plan has.
-func (v Voice) YokeDepth(p engine.Plan) string {
+func (v Voice) YokeDepth(p *engine.Plan) string {
 	y, bust := p.Yoke, p.In.Num(engine.Bust)
 	d := y.Published
 	span := v.Len(d.Low.Float())

@@ -9,7 +9,7 @@ import (
 
 // Hang says how stage i, from 0, is hung from the one before, piece by piece,
 // with a picture of the needles; the neck is the last stage.
-func (v Voice) Hang(p engine.Plan, i int) string {
+func (v Voice) Hang(p *engine.Plan, i int) string {
 	y := p.Yoke
 	s := y.Stages[i]
 	name := stageName(y, i)
@@ -49,7 +49,7 @@ func pieceNeedles(ps []engine.Piece) string {
 }
 
 // Pieces names the needles of every piece of every stage.
-func (v Voice) Pieces(p engine.Plan) string {
+func (v Voice) Pieces(p *engine.Plan) string {
 	y := p.Yoke
 	var lines []string
 	for i, s := range y.Stages {

@@ -18,7 +18,7 @@ type group struct {
 }
 
 // groups cuts the band's rows where the dial moves and where the layer ends.
-func groups(p engine.Plan) []group {
+func groups(p *engine.Plan) []group {
 	var gs []group
 	last := engine.TensionRow{}
 	for _, r := range p.Tension() {
@@ -45,7 +45,7 @@ func tables(gs []group) [][]group {
 }
 
 // partOf is the part of the band that a row belongs to.
-func partOf(p engine.Plan, row int) string {
+func partOf(p *engine.Plan, row int) string {
 	switch {
 	case !p.Doubled:
 		return ""
@@ -58,7 +58,7 @@ func partOf(p engine.Plan, row int) string {
 }
 
 // words is one row's setting in words.
-func words(p engine.Plan, r engine.TensionRow) string {
+func words(p *engine.Plan, r engine.TensionRow) string {
 	if r.Dial != nil {
 		return "dial " + setting(p, r)
 	}
@@ -66,7 +66,7 @@ func words(p engine.Plan, r engine.TensionRow) string {
 }
 
 // dialHead says what a group's Dial is.
-func dialHead(p engine.Plan) string {
+func dialHead(p *engine.Plan) string {
 	if p.In.Has(engine.MainTension) {
 		return "the dial number"
 	}
@@ -75,7 +75,7 @@ func dialHead(p engine.Plan) string {
 
 // setting is one row's setting: the dial number where the garment's is known,
 // else clicks.
-func setting(p engine.Plan, r engine.TensionRow) string {
+func setting(p *engine.Plan, r engine.TensionRow) string {
 	switch {
 	case r.Dial != nil:
 		return dialNumber(*r.Dial, p.In.Int(engine.ClicksPerNumber))
@@ -104,7 +104,7 @@ func dialNumber(d float64, clicks int) string {
 }
 
 // dialSpan is the headline of the grading: from the first row to the fold.
-func dialSpan(p engine.Plan) (figure, label, note string) {
+func dialSpan(p *engine.Plan) (figure, label, note string) {
 	rows := p.Tension()
 	if len(rows) == 0 {
 		return "", "", ""

@@ -14,7 +14,7 @@ var sized = [...]engine.Key{
 }
 
 // sizes is how the band will sit, with the spread of what is estimated.
-func sizes(v answer.Voice, p engine.Plan) []size {
+func sizes(v answer.Voice, p *engine.Plan) []size {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return nil
 	}
@@ -43,7 +43,7 @@ func sizes(v answer.Voice, p engine.Plan) []size {
 type assumption struct{ Label, Value, Source string }
 
 // assumed lists what the knitter has not said and the plan rests on.
-func assumed(v answer.Voice, p engine.Plan, said engine.Inputs) []assumption {
+func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 	var out []assumption
 	for _, k := range engine.InputKeys() {
 		if said.Has(k) || !p.In.Has(k) || !answer.Matters(k, p) {

@@ -36,7 +36,7 @@ func (s scale) y(clicks int) float64 { return gradeTop + s.gap*float64(clicks-s.
 
 // grade draws the tension going down to the fold and up again. A long band is
 // cut into several pictures of about as many rows.
-func grade(p engine.Plan) []string {
+func grade(p *engine.Plan) []string {
 	rows := p.Tension()
 	if len(rows) == 0 {
 		return nil
@@ -51,7 +51,7 @@ func grade(p engine.Plan) []string {
 	return out
 }
 
-func gradePiece(p engine.Plan, s scale, rows []engine.TensionRow) string {
+func gradePiece(p *engine.Plan, s scale, rows []engine.TensionRow) string {
 	bottom := s.y(s.max)
 	label := fmt.Sprintf("Tension of rows %d to %d, tighter further down; the list of rows gives every setting in words",
 		rows[0].Row, rows[len(rows)-1].Row)
@@ -79,7 +79,7 @@ func gradePiece(p engine.Plan, s scale, rows []engine.TensionRow) string {
 }
 
 // axis draws a thin line for every setting, and names as many as there is room.
-func axis(d *drawing, p engine.Plan, s scale, rows []engine.TensionRow) {
+func axis(d *drawing, p *engine.Plan, s scale, rows []engine.TensionRow) {
 	named := -10.0
 	for k := s.min; k <= s.max; k++ {
 		y := s.y(k)
@@ -98,7 +98,7 @@ func axis(d *drawing, p engine.Plan, s scale, rows []engine.TensionRow) {
 }
 
 // settingAt is the setting of any row at so many clicks, "" where none is.
-func settingAt(p engine.Plan, clicks int) string {
+func settingAt(p *engine.Plan, clicks int) string {
 	for _, r := range p.Tension() {
 		if r.Clicks == clicks {
 			return setting(p, r)
@@ -108,7 +108,7 @@ func settingAt(p engine.Plan, clicks int) string {
 }
 
 // runLabels names each stretch of rows where its setting fits over the line.
-func runLabels(d *drawing, p engine.Plan, s scale, rows []engine.TensionRow) {
+func runLabels(d *drawing, p *engine.Plan, s scale, rows []engine.TensionRow) {
 	for i := 0; i < len(rows); {
 		j := i
 		for j < len(rows) && rows[j].Clicks == rows[i].Clicks {
@@ -124,7 +124,7 @@ func runLabels(d *drawing, p engine.Plan, s scale, rows []engine.TensionRow) {
 
 // foldMark draws the fold: after the outer layer's last row, or through the
 // fold row itself.
-func foldMark(d *drawing, p engine.Plan, row int, x, bottom float64) {
+func foldMark(d *drawing, p *engine.Plan, row int, x, bottom float64) {
 	at := x + rowWide
 	if p.FoldRow > 0 {
 		at, row = x+rowWide/2, row-1

@@ -10,7 +10,7 @@ import (
 
 // rehang says how the yoke is hung again, "" where the yoke is not known or
 // too small.
-func rehang(p engine.Plan) string {
+func rehang(p *engine.Plan) string {
 	yoke, _, ok := p.Waiting()
 	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""

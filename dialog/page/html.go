@@ -22,7 +22,7 @@ var styleText string
 // script, no fonts of its own. said is what the knitter told, name the
 // project's, "" where it has none. An error means that a text of the rules
 // could not be turned into HTML.
-func HTML(v answer.Voice, p engine.Plan, said engine.Inputs, name string) (string, error) {
+func HTML(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) (string, error) {
 	s := lay(v, p, said, name)
 	t, err := template.New("page").Funcs(functions(s)).Parse(pageText)
 	if err != nil {

@@ -11,7 +11,7 @@ import (
 // Markdown is the page of plan p as plain Markdown. said is what the knitter
 // told, name the project's, "" where it has none. Its boxes, "[ ]", are ticked
 // with a pencil.
-func Markdown(v answer.Voice, p engine.Plan, said engine.Inputs, name string) string {
+func Markdown(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) string {
 	s := lay(v, p, said, name)
 	m := &markdown{}
 	m.para("# " + literal(s.Title))

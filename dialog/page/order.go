@@ -16,7 +16,7 @@ type step struct{ Title, Text string }
 type caution struct{ Title, Text string }
 
 // order is the steps of this plan, first to last.
-func order(v answer.Voice, p engine.Plan) []step {
+func order(v answer.Voice, p *engine.Plan) []step {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return nil
 	}
@@ -36,7 +36,7 @@ func order(v answer.Voice, p engine.Plan) []step {
 	return steps
 }
 
-func stepCards(v answer.Voice, p engine.Plan) []rules.Card {
+func stepCards(v answer.Voice, p *engine.Plan) []rules.Card {
 	var cards []rules.Card
 	for _, c := range v.Book.Cards("steps") {
 		if answer.StepFits(c, p) {
@@ -48,7 +48,7 @@ func stepCards(v answer.Voice, p engine.Plan) []rules.Card {
 
 // cautions are those of the plan's steps, each once, in the order in which the
 // work meets them.
-func cautions(v answer.Voice, p engine.Plan) []caution {
+func cautions(v answer.Voice, p *engine.Plan) []caution {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return nil
 	}

@@ -35,7 +35,7 @@ var samples = []sample{
 	}},
 }
 
-func (s sample) solve(t testing.TB) (answer.Voice, engine.Plan, engine.Inputs) {
+func (s sample) solve(t testing.TB) (answer.Voice, *engine.Plan, engine.Inputs) {
 	t.Helper()
 	book, err := rules.Load()
 	require.NoError(t, err)

@@ -29,7 +29,7 @@ type sheet struct {
 	Sizes        []size
 	Cautions     []caution
 	Assumed      []assumption
-	plan         engine.Plan
+	plan         *engine.Plan
 	voice        answer.Voice
 }
 
@@ -38,7 +38,7 @@ type head struct{ Figure, Label, Note string }
 
 // lay gathers the page of a plan. said is what the knitter told; whatever else
 // the plan rests on is named as assumed.
-func lay(v answer.Voice, p engine.Plan, said engine.Inputs, name string) sheet {
+func lay(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) sheet {
 	s := sheet{
 		Title: "The neckband", Under: under(v, p), Heads: heads(v, p), Warnings: v.Cautions(p),
 		Order: order(v, p), Stitches: p.BandStitches, Rehang: rehang(p), Doubled: answer.Doubled(p),
@@ -67,7 +67,7 @@ func oneLine(s string) string {
 }
 
 // under is the line below the title: what is being made.
-func under(v answer.Voice, p engine.Plan) string {
+func under(v answer.Voice, p *engine.Plan) string {
 	parts := []string{"Neckband"}
 	if p.In.Garment != "" {
 		parts[0] += " of a " + string(p.In.Garment)
@@ -95,7 +95,7 @@ func under(v answer.Voice, p engine.Plan) string {
 }
 
 // heads are the numbers to be read from a distance.
-func heads(v answer.Voice, p engine.Plan) []head {
+func heads(v answer.Voice, p *engine.Plan) []head {
 	var hs []head
 	add := func(figure, label, note string) {
 		if figure != "" {
@@ -127,7 +127,7 @@ func heads(v answer.Voice, p engine.Plan) []head {
 	return hs
 }
 
-func rowHead(p engine.Plan) (figure, label, note string) {
+func rowHead(p *engine.Plan) (figure, label, note string) {
 	if p.LayerRows == 0 {
 		return "", "", ""
 	}
@@ -142,7 +142,7 @@ func rowHead(p engine.Plan) (figure, label, note string) {
 	return figure, "rows a layer", note
 }
 
-func loops(p engine.Plan) string {
+func loops(p *engine.Plan) string {
 	if p.TotalRows == 0 {
 		return ""
 	}
@@ -150,7 +150,7 @@ func loops(p engine.Plan) string {
 }
 
 // wantedDepth is the depth asked for, 0 where rows were.
-func wantedDepth(p engine.Plan) float64 {
+func wantedDepth(p *engine.Plan) float64 {
 	if p.In.Has(engine.DepthRows) {
 		return 0
 	}
@@ -169,7 +169,7 @@ func aside(v answer.Voice, cm, wanted float64) string {
 	return strings.Join(parts, ", ")
 }
 
-func yarn(v answer.Voice, p engine.Plan) (figure, label, note string) {
+func yarn(v answer.Voice, p *engine.Plan) (figure, label, note string) {
 	figure, label = v.Value(p, engine.BandYarn), "of yarn in all"
 	if g := v.Value(p, engine.BandYarnGrams); g != "" {
 		note = "about " + g
