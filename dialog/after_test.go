@@ -49,7 +49,7 @@ func TestAfterAdvice(t *testing.T) {
 	next, _ := tk.Begin()
 	_, r = say(t, tk, next, append(append([]string(nil), bandPlan...), m[2])...)
 	require.Equal(t, "change", r.Kind, r.Markdown)
-	require.EqualValues(t, m[1], str(r.Results["band_stitches"]))
+	require.EqualValues(t, m[1], str(r.Facts().Results["band_stitches"]))
 }
 
 // The free edge gives the rib's own factors. The fold is (105-2)/2.8 cm wide,
@@ -63,8 +63,8 @@ func TestAfterEdge(t *testing.T) {
 	require.InDelta(t, (22-3)/32.647, r.Changes["rib_draw"], 1e-3)
 	require.InDelta(t, 42.0/19, r.Changes["rib_stretch"], 1e-3)
 	require.EqualValues(t, s.Making.Step, after.Making.Step)
-	require.InDelta(t, 22, r.Results["relaxed_circumference"], 1e-2)
-	require.InDelta(t, 45, r.Results["stretched_circumference"], 1e-2)
+	require.InDelta(t, 22, r.Facts().Results["relaxed_circumference"], 1e-2)
+	require.InDelta(t, 45, r.Facts().Results["stretched_circumference"], 1e-2)
 	back, _ := tk.Turn(after, "undo")
 	require.Equal(t, s.Said, back.Said)
 }

@@ -109,7 +109,7 @@ func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Prob
 	if !s.Relative {
 		return s.Value, listen.Problem{}
 	}
-	p := engine.Solve(c.filled(in))
+	p := c.solve(in)
 	base, ok := standing(p, s.Key)
 	if !ok {
 		return engine.Num{}, listen.Problem{Code: "nothing-to-change", Key: s.Key}

@@ -13,7 +13,8 @@ import (
 // or a kind of band presupposes, how a fibre is set, what the tables give for
 // a wearer. It opens with a blank line; "" where there is nothing to say.
 func (c *turn) advice(keys []engine.Key) string {
-	in := c.filled(c.base())
+	p := c.plan()
+	in := p.In
 	text := ""
 	for _, k := range keys {
 		switch {
@@ -32,7 +33,7 @@ func (c *turn) advice(keys []engine.Key) string {
 					s = "**" + title(v) + ".** " + s
 				}
 				if s != "" {
-					text += "\n\n" + c.voice().Fill(s, engine.Solve(in))
+					text += "\n\n" + c.voice().Fill(s, p)
 				}
 			}
 			text += c.presupposed(k, in) + c.heatCautions(k, in)

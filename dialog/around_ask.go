@@ -31,7 +31,7 @@ func (c *turn) machineFit() (State, Reply) {
 			best = append(best, class.Label)
 		}
 	}
-	switch p := engine.Solve(c.filled(a.in)); {
+	switch p := c.solve(a.in); {
 	case len(best) == 0:
 		lines = append(lines, "", "None sits as is usual; knit a swatch on the nearest.")
 	case p.In.Has(engine.StitchGauge):

@@ -27,7 +27,7 @@ func (c *turn) onCompare() (State, Reply) {
 		if a.problem.Code != "" {
 			return c.onUnclear(a.problem)
 		}
-		sides = append(sides, c.side(engine.Solve(c.filled(a.in)), sets))
+		sides = append(sides, c.side(c.solve(a.in), sets))
 	}
 	if len(sides) < 2 {
 		return c.s, c.reply("compare", "Compare what with what? For example: *compare 1x1 and 2x2*.")

@@ -9,9 +9,18 @@ import (
 // round4 keeps four decimals, as the contract has it.
 func round4(f float64) float64 { return math.Round(f*1e4) / 1e4 }
 
+// Facts is r with every input and result of its plan: only scripts ask for
+// them, so an answer on the screen goes without.
+func (r Reply) Facts() Reply {
+	if r.plan != nil {
+		r.Inputs, r.Results = inputsJSON(r.plan), resultsJSON(r.plan)
+	}
+	return r
+}
+
 // inputsJSON is every input of the plan, said or assumed.
-func (c *turn) inputsJSON(p *engine.Plan) map[string]any {
-	m := map[string]any{}
+func inputsJSON(p *engine.Plan) map[string]any {
+	m := make(map[string]any, 40)
 	for _, k := range engine.InputKeys() {
 		if v, ok := inputJSON(p, k); ok {
 			m[string(k)] = v
@@ -36,7 +45,7 @@ func inputJSON(p *engine.Plan, k engine.Key) (any, bool) {
 
 // resultsJSON is every result that the plan holds.
 func resultsJSON(p *engine.Plan) map[string]any {
-	m := map[string]any{}
+	m := make(map[string]any, 40)
 	for _, k := range engine.ResultKeys() {
 		if v, ok := p.Value(k); ok {
 			if f, isFloat := v.(float64); isFloat {

@@ -128,7 +128,7 @@ func TestFrontsGoOn(t *testing.T) {
 	tk := talk(t)
 	s := arrive(t, tk, "plan")
 	s, r := tk.Turn(s, "why the stitches")
-	require.NotContains(t, r.Inputs, "hole_margin", "a part not in use shows no defaults")
+	require.NotContains(t, r.Facts().Inputs, "hole_margin", "a part not in use shows no defaults")
 	s, _ = tk.Turn(s, "the front edge is 52 cm")
 	s, _ = tk.Turn(s, "front bands in 2x2")
 	s, _ = tk.Turn(s, "seven buttonholes")
@@ -140,10 +140,10 @@ func TestFrontsGoOn(t *testing.T) {
 	s, _ = tk.Turn(again, "what if I use 9 buttons")
 	s, r = tk.Turn(s, "and with 5?")
 	require.Equal(t, map[string]any{"buttonholes": 5.0}, r.Changes)
-	require.Equal(t, 5.0, r.Inputs["buttonholes"])
+	require.Equal(t, 5.0, r.Facts().Inputs["buttonholes"])
 	s, _ = tk.Turn(s, "keep")
 	s, r = tk.Turn(s, "undo")
-	require.Equal(t, 7.0, r.Inputs["buttonholes"])
+	require.Equal(t, 7.0, r.Facts().Inputs["buttonholes"])
 }
 
 // TestYarnCounts: a count asked for is told, a count of one's own is set. By

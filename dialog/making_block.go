@@ -17,7 +17,7 @@ func (c *turn) blockedByMaking(a applied) string {
 	if !c.s.Making.On || was.BandStitches == 0 || was.LayerRows == 0 {
 		return ""
 	}
-	b := block{c: c, w: c.standing(was), was: was, now: engine.Solve(c.filled(a.in)), in: a.in}
+	b := block{c: c, w: c.standing(was), was: was, now: c.solve(a.in), in: a.in}
 	for _, rule := range []func() string{b.stitches, b.layers, b.rowCount, b.foldRow, b.grading, b.columns, b.hem} {
 		if why := rule(); why != "" {
 			return why + " Nothing has changed."

@@ -114,7 +114,7 @@ func TestOfferedRibs(t *testing.T) {
 					continue // the word alone is for the listener's own tests
 				}
 				require.Equal(t, "change", again.Kind, "%s with %s on the needles: %s", offer, rib, again.Markdown)
-				require.Equal(t, r.Results["band_stitches"], again.Results["band_stitches"])
+				require.Equal(t, r.Facts().Results["band_stitches"], again.Facts().Results["band_stitches"])
 			}
 		}
 	}

@@ -196,7 +196,7 @@ func TestCounterAndDial(t *testing.T) {
 		s, _ = say(t, tk, s, "main tension 8", "start knitting")
 		done := rapid.IntRange(0, 3).Draw(t, "first")
 		s, r := say(t, tk, s, fmt.Sprintf("I'm on row %d", done+1))
-		rows := r.Results["tension"].([]engine.TensionRow)
+		rows := r.Facts().Results["tension"].([]engine.TensionRow)
 		for done < len(rows) {
 			checkRow(t, r.Markdown, rows, done)
 			step := rapid.IntRange(1, 4).Draw(t, "rows")

@@ -25,7 +25,7 @@ func (c *turn) suffices() (State, Reply) {
 	if a.problem.Code != "" {
 		return c.onUnclear(a.problem)
 	}
-	p := engine.Solve(c.filled(a.in))
+	p := c.solve(a.in)
 	if c.m.Topic == "fits" {
 		return c.fitsBed(p)
 	}

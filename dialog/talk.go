@@ -17,7 +17,8 @@ import (
 
 // Reply is what one turn gives back: the facts for scripts and the Markdown
 // for the knitter, both made from the same plan. The field names are those of
-// the JSON Lines contract.
+// the JSON Lines contract. Inputs and Results are empty until Facts lays them
+// out.
 type Reply struct {
 	Turn     int            `json:"turn"`
 	Said     string         `json:"said"`
@@ -32,6 +33,8 @@ type Reply struct {
 
 	// Order is what the notebook is asked to do, for whoever keeps it.
 	Order Order `json:"-"`
+
+	plan *engine.Plan
 }
 
 // Order is a wish about the notebook, which the conversation itself cannot
@@ -159,6 +162,9 @@ func (c *turn) solve(said engine.Inputs) *engine.Plan {
 		}
 	}
 	p := engine.Solve(c.filled(said))
+	if c.solved == nil {
+		c.solved = make([]solved, 0, 2) // the plan kept and the one on the table
+	}
 	c.solved = append(c.solved, solved{said, p})
 	return p
 }

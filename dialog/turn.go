@@ -204,7 +204,7 @@ func (c *turn) reply(kind, text string) Reply {
 	asks := c.open(c.s)
 	r := Reply{
 		Turn: c.s.Turn, Said: c.said, Kind: kind, Changes: c.changes, Answer: c.answers,
-		Inputs: c.inputsJSON(p), Results: resultsJSON(p), Cautions: c.voice().Cautions(p), Order: c.order,
+		Cautions: c.voice().Cautions(p), Order: c.order, plan: p,
 	}
 	r.Cautions = append(r.Cautions, c.more...)
 	if r.Changes == nil {

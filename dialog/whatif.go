@@ -43,7 +43,7 @@ func (c *turn) supposeEarly() (State, Reply) {
 	for _, k := range a.keys {
 		c.change(k, a.in)
 	}
-	p := engine.Solve(c.filled(a.in))
+	p := c.solve(a.in)
 	text := c.echo(a) + "\n\n"
 	if short := c.voice().Short(p); short != "" {
 		text += "That would give " + short + "."

@@ -187,7 +187,7 @@ func (c *turn) whyNotValue(p *engine.Plan) (State, Reply) {
 	if a.problem.Code != "" {
 		return c.onUnclear(a.problem)
 	}
-	other := engine.Solve(c.filled(a.in))
+	other := c.solve(a.in)
 	d := c.voice().Differences(p, other)
 	if s := c.frontOpen(other); s != "" && !p.In.Same(other.In, engine.FrontCount) {
 		return c.s, c.reply("why", s+" It would change this:\n\n"+d)

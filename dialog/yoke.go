@@ -18,7 +18,7 @@ func (c *turn) onYoke() (State, Reply) {
 	if len(a.keys) > 0 {
 		c.about = &a.in
 	}
-	p := engine.Solve(c.filled(a.in))
+	p := c.solve(a.in)
 	text := c.yokeAnswer(p)
 	if len(a.keys) > 0 {
 		text += "\n\nThe plan is not changed; say it without the question to set it."

@@ -97,7 +97,7 @@ func TestYokeGoesOn(t *testing.T) {
 	say("how do I hang stage 2", "number", "**Stage 2: 192 stitches**")
 	r = say("I have 191 on stage 2", "change", "150 stitches**, from 191, the count you have")
 	require.Equal(t, map[string]any{"stage_had": "2=191"}, r.Changes)
-	require.Equal(t, "2=191", r.Inputs["stage_had"])
+	require.Equal(t, "2=191", r.Facts().Inputs["stage_had"])
 	say("what are the decreases of the yoke", "number", "45") // the band's, from the last stage
 	say("how many stages so that no cut is over a fifth", "backwards", "**6 stages**")
 	say("what first stage gives 150 at stage 3", "backwards", "first stage")

@@ -1,5 +1,7 @@
 package engine
 
+import "slices"
+
 // What the knitter says of the front bands: the bands knitted sideways from
 // stitches picked up along each front. Lengths are cm, gauges per 10 cm,
 // unless noted. None of them has to be said; what is not follows from the
@@ -56,12 +58,8 @@ var frontKeys = [...]Key{FrontEdge, EdgeRows, NeckbandEnd, FrontGauge, FrontRowG
 
 // HasFronts reports whether anything was said of the front bands.
 func (in Inputs) HasFronts() bool {
-	for i := numberIndex[frontKeys[0]]; i <= numberIndex[frontKeys[len(frontKeys)-1]]; i++ {
-		if in.set[i] {
-			return true
-		}
-	}
-	return in.Text(KeyFrontRib) != ""
+	first, last := numberIndex[frontKeys[0]], numberIndex[frontKeys[len(frontKeys)-1]]
+	return slices.Contains(in.set[first:last+1], true) || in.Text(KeyFrontRib) != ""
 }
 
 // usualHole is the stitches of a buttonhole where neither it nor the button is
@@ -76,7 +74,7 @@ func (p *Plan) frontInput(k Key) (Num, bool) {
 	if in.Has(k) {
 		return in.Num(k), true
 	}
-	if !in.HasFronts() {
+	if p.Front == nil {
 		return Num{}, false
 	}
 	rows := in.Num(RowGauge)

@@ -1,5 +1,7 @@
 package engine
 
+import "iter"
+
 // Garment is what the neck belongs to. The zero value is "not said".
 type Garment string
 
@@ -120,6 +122,25 @@ func (in Inputs) Has(k Key) bool {
 		return in.set[i]
 	}
 	return in.Text(k) != ""
+}
+
+// Keys is every key that is set.
+func (in *Inputs) Keys() iter.Seq[Key] {
+	return func(yield func(Key) bool) {
+		if in.Garment != "" && !yield(KeyGarment) || in.Rib.IsSet() && !yield(KeyRib) {
+			return
+		}
+		for i, set := range in.set {
+			if set && !yield(numberKeys[i]) {
+				return
+			}
+		}
+		for i, text := range in.texts {
+			if text != "" && !yield(textKeys[i]) {
+				return
+			}
+		}
+	}
 }
 
 // With is in with number k set to v. A key that is no number changes nothing.

@@ -24,8 +24,8 @@ type Book struct {
 	byKey    map[engine.Key]int
 	byResult map[engine.Key]int
 
-	band  engine.Inputs            // its defaults
-	parts map[string]engine.Inputs // the defaults of each part around it
+	band   engine.Inputs // its defaults
+	partOf map[engine.Key]*part
 }
 
 // Load reads the book built into the program. Its errors are Errors; the book

@@ -20,35 +20,47 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 func (b *Book) Filled(said engine.Inputs) engine.Inputs {
 	in := said.Over(b.given(said))
 	in = in.Over(b.Defaults(in.Rib))
-	for part, defaults := range b.parts {
-		if b.Uses(said, part) {
-			in = in.Over(defaults)
+	for k := range said.Keys() {
+		if p := b.partOf[k]; p != nil {
+			in = in.Over(p.defaults)
 		}
 	}
 	return in
 }
 
-// foldDefaults lays the defaults of the keys together, those of the band and
-// those of each part around it.
-func (b *Book) foldDefaults() {
-	b.parts = map[string]engine.Inputs{}
-	for _, k := range b.Keys {
-		if k.Part == "" {
-			b.band = k.withDefault(b.band)
-		} else {
-			b.parts[k.Part] = k.withDefault(b.parts[k.Part])
-		}
-	}
-}
-
 // Uses reports whether something of a part was said.
-func (b *Book) Uses(said engine.Inputs, part string) bool {
-	for i := range b.Keys {
-		if k := &b.Keys[i]; k.Part == part && said.Has(k.Key) {
+func (b *Book) Uses(said engine.Inputs, name string) bool {
+	for k := range said.Keys() {
+		if p := b.partOf[k]; p != nil && p.name == name {
 			return true
 		}
 	}
 	return false
+}
+
+// part is a part around the band with the defaults of its keys.
+type part struct {
+	name     string
+	defaults engine.Inputs
+}
+
+// foldDefaults lays the defaults of the keys together, those of the band and
+// those of each part around it.
+func (b *Book) foldDefaults() {
+	parts := map[string]*part{}
+	b.partOf = map[engine.Key]*part{}
+	for _, k := range b.Keys {
+		if k.Part == "" {
+			b.band = k.withDefault(b.band)
+			continue
+		}
+		p := parts[k.Part]
+		if p == nil {
+			p = &part{name: k.Part}
+			parts[k.Part] = p
+		}
+		b.partOf[k.Key], p.defaults = p, k.withDefault(p.defaults)
+	}
 }
 
 func (k KeyCard) withDefault(in engine.Inputs) engine.Inputs {

@@ -49,7 +49,8 @@ func with(in engine.Inputs, pair string) (engine.Inputs, bool) {
 // the most careful way of setting and the longest rest hold.
 func (b *Book) given(said engine.Inputs) engine.Inputs {
 	var in engine.Inputs
-	for _, k := range b.Keys {
+	for i := range b.Keys {
+		k := &b.Keys[i]
 		if len(k.gives) == 0 {
 			continue
 		}

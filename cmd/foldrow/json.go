@@ -99,7 +99,7 @@ func writeJSON(w io.Writer, r dialog.Reply) error {
 	var b bytes.Buffer
 	enc := json.NewEncoder(&b)
 	enc.SetEscapeHTML(false)
-	if err := enc.Encode(r); err != nil {
+	if err := enc.Encode(r.Facts()); err != nil {
 		return errors.Join(errors.New("reply"), err)
 	}
 	_, err := w.Write(jsonSafe(b.Bytes()))

@@ -29,11 +29,12 @@ var compared = []engine.Key{
 func (v Voice) Differences(before, after *engine.Plan) string {
 	var rows []string
 	for _, k := range compared {
-		b, a := v.bareValue(before, k), v.bareValue(after, k)
+		b, a := v.result(before, k), v.result(after, k)
 		if a == b {
 			continue
 		}
-		rows = append(rows, fmt.Sprintf("| %s | %s | %s |", v.Label(k), dash(b), dash(a)))
+		label := v.Label(k)
+		rows = append(rows, fmt.Sprintf("| %s | %s | %s |", label, dash(Under(label, b)), dash(Under(label, a))))
 	}
 	var parts []string
 	if len(rows) > 0 {
@@ -90,7 +91,7 @@ func (v Voice) atTheMachine(before, after *engine.Plan) string {
 		parts = append(parts, "hang the hem on "+NeedleRuns(after.HemColumns, after.BandStitches))
 	}
 	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
-		parts = append(parts, gradingWords(after)+" (*show tension* lists every row)")
+		parts = append(parts, gradingWords(after, rows)+" (*show tension* lists every row)")
 	}
 	if a := v.yokeAtTheMachine(before, after); a != "" {
 		parts = append(parts, a)
@@ -112,9 +113,9 @@ func sameDial(a, b engine.TensionRow) bool {
 	return a.Clicks == b.Clicks && *a.Dial == *b.Dial
 }
 
-// gradingWords is the dial plan in a few words; every row is shown on request.
-func gradingWords(p *engine.Plan) string {
-	rows := p.Tension()
+// gradingWords is the dial plan, whose rows are given, in a few words; every
+// row is shown on request.
+func gradingWords(p *engine.Plan, rows []engine.TensionRow) string {
 	every := p.In.Int(engine.RowsPerClick)
 	fold := ""
 	if p.FoldRow > 0 && p.LayerRows > 0 {

@@ -50,8 +50,8 @@ func fillParagraph(para string, value func(string) string) (string, bool) {
 // measures with their unit.
 func (v Voice) placeholder(p *engine.Plan, k engine.Key) string {
 	s := v.Value(p, k)
-	if _, text := p.Value(k); k == engine.PickRatio || text && frontValue(p, k) != "" {
-		return s
+	if k == engine.PickRatio || k == engine.FrontRatio {
+		return s // a number that reads as words: "7 of 10 rows"
 	}
 	switch v.unit(k) {
 	case "stitches", "rows", "needles", "columns", "loops", "bumps", "layers", "clicks":

@@ -19,16 +19,10 @@ func Cautioned(cautions []string) string {
 	return b.String()
 }
 
-// frontValue writes the results of the front bands that are lists or words.
-func frontValue(p *engine.Plan, k engine.Key) string {
+// frontList writes a list among the results of the front bands.
+func frontList(p *engine.Plan, k engine.Key, val any) string {
 	f := p.Front
-	val, ok := p.Value(k)
-	if f == nil || !ok {
-		return ""
-	}
 	switch list := val.(type) {
-	case string:
-		return list
 	case []int:
 		if k == engine.FrontMap {
 			return rowMap(list)
@@ -276,7 +270,7 @@ func (v Voice) frontPart(p *engine.Plan) string {
 	if f.LayerRows > 0 {
 		text += fmt.Sprintf("; %s a layer", Count(f.LayerRows, "row", "rows"))
 	}
-	if at := frontValue(p, engine.HolePositions); at != "" {
+	if at := v.Value(p, engine.HolePositions); at != "" {
 		text += fmt.Sprintf("; %s from stitches %s, counted from the lower end", Count(f.Spec.Holes, "buttonhole", "buttonholes"), at)
 	}
 	return text + "."

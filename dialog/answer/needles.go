@@ -17,7 +17,7 @@ type needleRun struct {
 // runs cuts ascending columns into stretches of equal groups.
 // Any list can be written so.
 func runs(cols []int) []needleRun {
-	var blocks [][2]int // first, width
+	blocks := make([][2]int, 0, len(cols)) // first, width
 	for i := 0; i < len(cols); {
 		j := i + 1
 		for j < len(cols) && cols[j] == cols[j-1]+1 {

@@ -92,7 +92,7 @@ func (v Voice) rowPart(p *engine.Plan) string {
 		layer = "in the single layer**"
 	}
 	return fmt.Sprintf("**%s %s: %s deep. %s.", Count(p.LayerRows, "row", "rows"), layer,
-		v.Both(p.DepthResult.Float()), upper(gradingWords(p)))
+		v.Both(p.DepthResult.Float()), upper(gradingWords(p, p.Tension())))
 }
 
 func (v Voice) ribPart(p *engine.Plan) string {

@@ -56,7 +56,7 @@ func (v Voice) Grading(p *engine.Plan) string {
 	if len(rows) == 0 {
 		return ""
 	}
-	words := upper(gradingWords(p)) + "."
+	words := upper(gradingWords(p, rows)) + "."
 	if rows[0].Dial == nil {
 		words += " Say *main tension 6*, with your own number, and the dial numbers stand here."
 	}

@@ -109,25 +109,56 @@ func (v Voice) Value(p *engine.Plan, k engine.Key) string {
 	if engine.IsText(k) {
 		return v.Text(k, p.In.Text(k))
 	}
-	if list := v.listValue(p, k); list != "" {
-		return list
-	}
-	f, ok := p.Float(k)
-	if ok && k == engine.NeckbandEnd {
-		return map[bool]string{true: "added", false: "not added"}[f > 0]
-	}
-	if ok && k == engine.OffYarn {
-		return v.cut(f)
-	}
-	if !ok {
-		if val, there := p.Value(k); there {
-			if s, text := val.(string); text {
-				return s
-			}
+	if engine.IsNumber(k) {
+		f, ok := p.Float(k)
+		switch {
+		case !ok:
+			return ""
+		case k == engine.NeckbandEnd && f > 0:
+			return "added"
+		case k == engine.NeckbandEnd:
+			return "not added"
 		}
+		return v.Figure(k, f)
+	}
+	return v.result(p, k)
+}
+
+// result is result k of the plan in words.
+func (v Voice) result(p *engine.Plan, k engine.Key) string {
+	switch k {
+	case engine.Tension:
+		return strings.Join(tensionRuns(p), "; ")
+	case engine.RibColumns:
+		return NeedleRuns(p.RibColumns, p.BandStitches)
+	case engine.HemNeedles:
+		return NeedleRuns(p.HemColumns, p.BandStitches)
+	case engine.EmptyNeedles:
+		return NeedleRuns(p.EmptyColumns, p.BandStitches)
+	case engine.Rehang:
+		return RehangWords(p)
+	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
+		return "" // too long for a line: they have answers of their own
+	}
+	val, ok := p.Value(k)
+	if !ok {
 		return ""
 	}
-	return v.Figure(k, f)
+	switch x := val.(type) {
+	case string:
+		return x
+	case int:
+		return v.Figure(k, float64(x))
+	case float64:
+		if k == engine.OffYarn {
+			return v.cut(x)
+		}
+		return v.Figure(k, x)
+	}
+	if engine.AboutFronts(k) {
+		return frontList(p, k, val)
+	}
+	return v.listed(k, val)
 }
 
 // Text is the word or list s of key k as people say it.
@@ -242,30 +273,4 @@ func (v Voice) unit(k engine.Key) string {
 		return c.Unit
 	}
 	return ""
-}
-
-// listValue writes the results that are lists.
-func (v Voice) listValue(p *engine.Plan, k engine.Key) string {
-	switch k {
-	case engine.Tension:
-		return strings.Join(tensionRuns(p), "; ")
-	case engine.RibColumns:
-		return NeedleRuns(p.RibColumns, p.BandStitches)
-	case engine.HemNeedles:
-		return NeedleRuns(p.HemColumns, p.BandStitches)
-	case engine.EmptyNeedles:
-		return NeedleRuns(p.EmptyColumns, p.BandStitches)
-	case engine.Rehang:
-		return RehangWords(p)
-	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
-		return "" // too long for a line: they have answers of their own
-	}
-	if s := frontValue(p, k); s != "" {
-		return s
-	}
-	val, ok := p.Value(k)
-	if !ok {
-		return ""
-	}
-	return v.listed(k, val)
 }

@@ -31,10 +31,9 @@ func (l *Line) glance() glance {
 	return g
 }
 
-// needs is what p cannot do without: one set for each of its elements, the
-// first words of its choices.
-func (p *pattern) needs() []glance {
-	all := make([]glance, 0, p.weight)
+// needs is what p cannot do without: the words that stand alone, and one set
+// for each element with choices, their first words.
+func (p *pattern) needs() (must glance, all []glance) {
 	for _, e := range p.elems {
 		if e.optional || e.gap || e.slot != "" {
 			continue
@@ -43,13 +42,20 @@ func (p *pattern) needs() []glance {
 		for _, alt := range e.alts {
 			g |= glanceOf(alt[0])
 		}
+		if g&(g-1) == 0 {
+			must |= g
+			continue
+		}
 		all = append(all, g)
 	}
-	return all
+	return must, all
 }
 
 // mayHold is false only where p does not match.
 func (l *Line) mayHold(p *pattern) bool {
+	if p.must&^l.seen != 0 {
+		return false
+	}
 	for _, g := range p.need {
 		if g&l.seen == 0 {
 			return false

@@ -23,7 +23,7 @@ func TestGlance(t *testing.T) {
 		x.mark(l)
 		for _, s := range x.sets {
 			close := *s.pattern
-			close.need = nil
+			close.must, close.need = 0, nil
 			_, quick := s.match(l)
 			_, slow := close.match(l)
 			if quick != slow {

@@ -126,7 +126,7 @@ func (l *Line) stemsAt(stems []string, i int) bool {
 		return false
 	}
 	for j, s := range stems {
-		if t := l.tokens[i+j]; t.q != nil && t.text != s || t.q == nil && t.stem != s {
+		if t := &l.tokens[i+j]; t.q != nil && t.text != s || t.q == nil && t.stem != s {
 			return false
 		}
 	}

@@ -21,10 +21,11 @@ import (
 //	^keep$                 the line begins, or ends, here
 type pattern struct {
 	elems  []elem
-	start  bool // ^
-	end    bool // $
-	weight int  // literal words it needs: the more, the surer
-	need   []glance
+	start  bool     // ^
+	end    bool     // $
+	weight int      // literal words it needs: the more, the surer
+	must   glance   // stems it cannot do without
+	need   []glance // and those of which it needs one each
 }
 
 type elem struct {
@@ -68,7 +69,7 @@ func (t *stems) compile(text string) (*pattern, error) {
 		}
 		p.weight++
 	}
-	p.need = p.needs()
+	p.must, p.need = p.needs()
 	return p, nil
 }
 
@@ -177,7 +178,7 @@ func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
 		}
 		return i, 0, true
 	}
-	el := p.elems[e]
+	el := &p.elems[e]
 	if el.gap {
 		for n := 0; n <= maxGap && i+n <= len(l.tokens); n++ {
 			if to, w, ok := p.from(l, e+1, i+n, h); ok {
@@ -209,7 +210,7 @@ func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
 
 // unitOf reports whether the element is the word of the unit that the
 // quantity at token i already holds.
-func (e elem) unitOf(l *Line, i int) bool {
+func (e *elem) unitOf(l *Line, i int) bool {
 	if i < 0 || e.slot != "" || l.tokens[i].q == nil || l.tokens[i].q.After {
 		return false
 	}
@@ -237,7 +238,7 @@ func unitStem(u quantity.Unit) string {
 }
 
 // here reports how many tokens the element takes at i.
-func (e elem) here(l *Line, i int) (int, bool) {
+func (e *elem) here(l *Line, i int) (int, bool) {
 	if i >= len(l.tokens) {
 		return 0, false
 	}

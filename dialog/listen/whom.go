@@ -162,16 +162,14 @@ func (w *whom) sizeNumber(i int) {
 
 // sizeOf takes the word "size" and sizes by letters.
 func (w *whom) sizeOf(i int) bool {
-	letters := map[string]string{"xs": "XS", "s": "S", "m": "M", "l": "L", "xl": "XL", "xxl": "XXL", "2xl": "XXL",
-		"small": "S", "medium": "M", "large": "L"}
 	word := w.word(i)
 	if word == "us" || word == "size" || word == "sized" {
-		if l := letters[w.word(i+1)]; l != "" {
+		if l := letterOf(w.word(i + 1)); l != "" {
 			w.letter, w.sizeWord = l, true
 		}
 		return w.letter != ""
 	}
-	l := letters[word]
+	l := letterOf(word)
 	if l == "" || !w.adult && !w.sizeWord && w.word(i+1) != "woman" && w.word(i+1) != "man" && w.word(i+1) != "adult" {
 		return false
 	}
@@ -180,6 +178,23 @@ func (w *whom) sizeOf(i int) bool {
 	}
 	w.letter = l
 	return l != ""
+}
+
+// letterOf is the letter of a size, "" where the word is none.
+func letterOf(word string) string {
+	switch word {
+	case "xs", "s", "m", "l", "xl", "xxl":
+		return strings.ToUpper(word)
+	case "2xl":
+		return "XXL"
+	case "small":
+		return "S"
+	case "medium":
+		return "M"
+	case "large":
+		return "L"
+	}
+	return ""
 }
 
 func (w *whom) word(i int) string {
