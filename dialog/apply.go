@@ -69,7 +69,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 		}
 		a.in = exclusive(a.replaced(s.Key), s.Key).With(s.Key, v)
 	}
-	a.keys = append(without(a.keys, s.Key), s.Key)
+	a.keys = append(engine.WithoutKey(a.keys, s.Key), s.Key)
 	return listen.Problem{}
 }
 
@@ -79,16 +79,6 @@ func textKey(k engine.Key) engine.Key {
 		return k
 	}
 	return "none"
-}
-
-func without(list []engine.Key, k engine.Key) []engine.Key {
-	var out []engine.Key
-	for _, x := range list {
-		if x != k {
-			out = append(out, x)
-		}
-	}
-	return out
 }
 
 // plausibleRib: columns wider than six stitches are no rib anyone latches.

@@ -2,10 +2,11 @@ package dialog
 
 import (
 	"fmt"
+	"strings"
+
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/engine"
-	"strings"
 )
 
 // onBackwards answers a question that brings its own value, which serves this

@@ -33,7 +33,7 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 	wasOpen := c.open(c.s)
 	kind := "change"
 	for _, k := range a.keys {
-		if openOf(k) == wasOpen {
+		if listen.OpenOf(k) == wasOpen {
 			kind = "answer"
 		}
 	}
@@ -73,25 +73,13 @@ func stillSkipped(skipped []string, keys []engine.Key) []string {
 	for _, q := range skipped {
 		hit := false
 		for _, k := range keys {
-			hit = hit || openOf(k) == q
+			hit = hit || listen.OpenOf(k) == q
 		}
 		if !hit {
 			out = append(out, q)
 		}
 	}
 	return out
-}
-
-func openOf(k engine.Key) string {
-	switch k {
-	case engine.StitchGauge, engine.RowGauge:
-		return "gauge"
-	case engine.NeckBody:
-		return "neck"
-	case engine.DepthRows:
-		return "depth"
-	}
-	return string(k)
 }
 
 // unitAfter is the knitter's unit once this line has been heard.

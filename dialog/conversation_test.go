@@ -18,19 +18,24 @@ var update = flag.Bool("update", false, "write the conversations anew from what 
 // A line that begins with "> " is what the knitter types; what follows is the
 // reply as it must come, in Markdown.
 func TestConversations(t *testing.T) {
-	files, err := filepath.Glob("../testdata/conversations/*.txt")
+	replay(t, "../testdata/conversations/*.txt", converse)
+}
+
+// replay holds every file that matches against what play makes of it today.
+func replay(t *testing.T, pattern string, play func(*testing.T, string) string) {
+	files, err := filepath.Glob(pattern)
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
 	for _, path := range files {
 		t.Run(filepath.Base(path), func(t *testing.T) {
 			want, err := os.ReadFile(path)
 			require.NoError(t, err)
-			got := converse(t, string(want))
+			got := play(t, string(want))
 			if *update {
 				require.NoError(t, os.WriteFile(path, []byte(got), 0o644))
 				return
 			}
-			require.Equal(t, string(want), got, "if this is meant: go test ./dialog -run TestConversations -update")
+			require.Equal(t, string(want), got, "if this is meant: go test ./dialog -run '%s' -update", t.Name())
 		})
 	}
 }

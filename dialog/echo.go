@@ -2,11 +2,12 @@ package dialog
 
 import (
 	"fmt"
+	"strings"
+
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
-	"strings"
 )
 
 // echo says in brackets what was taken, and marks what is unusual.

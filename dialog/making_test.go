@@ -2,8 +2,6 @@ package dialog_test
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
@@ -20,21 +18,7 @@ import (
 // to the last. Lines that begin with "@ " are said before it and their replies
 // are not written down; "> " is what the knitter types at the machine.
 func TestMaking(t *testing.T) {
-	files, err := filepath.Glob("../testdata/making/*.txt")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for _, path := range files {
-		t.Run(filepath.Base(path), func(t *testing.T) {
-			want, err := os.ReadFile(path)
-			require.NoError(t, err)
-			got := makingOf(t, string(want))
-			if *update {
-				require.NoError(t, os.WriteFile(path, []byte(got), 0o644))
-				return
-			}
-			require.Equal(t, string(want), got, "if this is meant: go test ./dialog -run TestMaking -update")
-		})
-	}
+	replay(t, "../testdata/making/*.txt", makingOf)
 }
 
 func makingOf(t *testing.T, text string) string {

@@ -2,8 +2,10 @@ package dialog
 
 import (
 	"fmt"
-	"foldrow/engine"
 	"strings"
+
+	"foldrow/dialog/listen"
+	"foldrow/engine"
 )
 
 // onNumber answers with one number of the plan, or one member of a list.
@@ -125,7 +127,7 @@ func (c *turn) notYet(keys []engine.Key) string {
 			if engine.AboutFronts(k) || k == engine.AllYarn || k == engine.AllYarnGrams {
 				return c.frontNotYet(k)
 			}
-			if q := c.open(c.s); openOf(k) == q {
+			if q := c.open(c.s); listen.OpenOf(k) == q {
 				return "That is what I am asking."
 			} else if q != "" && q != "keep" {
 				return fmt.Sprintf("I cannot say the %s yet: the %s is still open.", c.voice().Label(k), q)
@@ -142,7 +144,7 @@ func (c *turn) exampleFor(k engine.Key) string {
 	if !ok {
 		return "what is the plan"
 	}
-	if (k == engine.Neck || k == engine.Depth) && openOf(k) != c.open(c.s) {
+	if (k == engine.Neck || k == engine.Depth) && listen.OpenOf(k) != c.open(c.s) {
 		return card.Label + " " + c.voice().Figure(k, float64(card.Usual[0].Add(card.Usual[1]).Div(engine.Int(2)).Round()))
 	}
 	return c.exampleOf(card)

@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+
 	"foldrow/dialog/answer"
 	"foldrow/engine"
 )

@@ -2,11 +2,12 @@ package dialog
 
 import (
 	"fmt"
+	"math"
+	"strings"
+
 	"foldrow/dialog/listen"
 	"foldrow/engine"
 	"foldrow/rules"
-	"math"
-	"strings"
 )
 
 // body is what the tables give for the wearer that in names.

@@ -57,12 +57,12 @@ func joined(keys, more []engine.Key) []engine.Key {
 	out := append([]engine.Key(nil), keys...)
 	for _, k := range more {
 		if k == engine.Depth {
-			out = without(out, engine.DepthRows)
+			out = engine.WithoutKey(out, engine.DepthRows)
 		}
 		if k == engine.DepthRows {
-			out = without(out, engine.Depth)
+			out = engine.WithoutKey(out, engine.Depth)
 		}
-		out = append(without(out, k), k)
+		out = append(engine.WithoutKey(out, k), k)
 	}
 	return out
 }

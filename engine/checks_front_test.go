@@ -3,9 +3,9 @@ package engine_test
 import (
 	"math"
 
-	"foldrow/engine"
-
 	"github.com/stretchr/testify/require"
+
+	"foldrow/engine"
 )
 
 // frontWays are about yarn that is counted by stitches or weighed.

@@ -1,9 +1,16 @@
 package engine
 
+import "slices"
+
 // Key names one thing the conversation is about: something the knitter says
 // (an input) or something the plan works out (a result). The text is the one
 // used in JSON and in rules/.
 type Key string
+
+// WithoutKey is list without k, which stays as it is.
+func WithoutKey(list []Key, k Key) []Key {
+	return slices.DeleteFunc(slices.Clone(list), func(x Key) bool { return x == k })
+}
 
 // What the knitter says. Lengths are cm, gauges per 10 cm, unless noted.
 const (

@@ -9,7 +9,7 @@ func (r *reading) openAnswer() (Meaning, bool) {
 	}
 	answers := false
 	for _, s := range r.b.sets {
-		answers = answers || openOf(s.Key) == open
+		answers = answers || OpenOf(s.Key) == open
 	}
 	if !answers {
 		return Meaning{}, false

@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"slices"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -17,7 +19,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
 	}
-	if len(without(m.Keys, engine.DepthRows)) == 0 && r.b.has(engine.DepthRows) && r.lengthAsked() {
+	if len(engine.WithoutKey(m.Keys, engine.DepthRows)) == 0 && r.b.has(engine.DepthRows) && r.lengthAsked() {
 		m.Keys = []engine.Key{engine.DepthResult}
 	}
 	if len(m.Sets) == 1 && m.Sets[0].Bare && (m.Sets[0].Key == engine.Neck || m.Sets[0].Key == engine.StitchGauge) && !within(m.Sets[0].Value, r.x.spans[m.Sets[0].Key].Possible) {
@@ -35,7 +37,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	}
 	if count, gauge, ok := r.countAndGauge(m.Keys); ok {
 		m.Sets = []Set{gauge, count}
-		if !contains(m.Keys, engine.Neck) && !contains(m.Keys, engine.NeckResult) {
+		if !slices.Contains(m.Keys, engine.Neck) && !slices.Contains(m.Keys, engine.NeckResult) {
 			m.Keys = []engine.Key{engine.NeckResult}
 		}
 		r.b.problem = Problem{}
@@ -45,7 +47,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	}
 	extreme := r.extreme()
 	for _, s := range m.Sets {
-		m.Keys = without(m.Keys, s.Key)
+		m.Keys = engine.WithoutKey(m.Keys, s.Key)
 	}
 	if extreme != "" && len(m.Keys) == 0 {
 		m.Keys = []engine.Key{engine.NeckResult}
@@ -64,7 +66,7 @@ func (r *reading) backwards() (Meaning, bool) {
 // of two numbers the larger counts the band, the smaller is the gauge.
 func (r *reading) countAndGauge(keys []engine.Key) (count, gauge Set, ok bool) {
 	qs := r.l.quantities()
-	if len(qs) != 2 || !contains(keys, engine.Neck) && !contains(keys, engine.NeckResult) && !contains(keys, engine.StitchGauge) {
+	if len(qs) != 2 || !slices.Contains(keys, engine.Neck) && !slices.Contains(keys, engine.NeckResult) && !slices.Contains(keys, engine.StitchGauge) {
 		return count, gauge, false
 	}
 	var g, n engine.Num
@@ -120,7 +122,7 @@ func (r *reading) lengthAsked() bool {
 // ribFor: "which rib fits 118 stitches" asks which ribs close on a count.
 func (r *reading) ribFor() (Meaning, bool) {
 	qs := r.l.quantities()
-	if len(qs) != 1 || !r.asks() || !contains(r.inputs(), engine.KeyRib) || !r.l.has("which", "what", "rib") || r.b.has(engine.KeyRib) || r.b.problem.Code != "" {
+	if len(qs) != 1 || !r.asks() || !slices.Contains(r.inputs(), engine.KeyRib) || !r.l.has("which", "what", "rib") || r.b.has(engine.KeyRib) || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
 	q := r.l.tokens[qs[0]].q

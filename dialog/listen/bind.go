@@ -1,9 +1,10 @@
 package listen
 
 import (
-	"foldrow/engine"
 	"sort"
 	"strings"
+
+	"foldrow/engine"
 )
 
 // binder gives every quantity of a line to the thing it is about.

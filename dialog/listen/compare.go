@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"slices"
+
+	"foldrow/engine"
+)
 
 // alternatives groups the sets of the line into choices: of one key, "1x1 or
 // 2x2", "3, 3.5 or 4 cm", or of several a side, "2x1 at 42 with 1x1 at 44". A
@@ -118,7 +122,7 @@ func (r *reading) compare() (Meaning, bool) {
 	if len(r.b.sets) == 0 && r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && r.l.has("stretchier", "stretchiest", "elastic", "springiest", "springier", "firmer", "firmest") && r.l.has("which", "what") {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
-	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && !r.l.has("mock", "latch", "real") && contains(r.inputs(), engine.KeyRib) {
+	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && !r.l.has("mock", "latch", "real") && slices.Contains(r.inputs(), engine.KeyRib) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
 	return Meaning{}, false

@@ -102,7 +102,7 @@ func (r *reading) story() bool {
 		return true
 	}
 	for _, s := range r.b.sets {
-		if openOf(s.Key) == r.ctx.Open {
+		if OpenOf(s.Key) == r.ctx.Open {
 			return r.l.has("previously") // "1x1, as my grandmother always did" answers all the same
 		}
 	}

@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"slices"
+
+	"foldrow/engine"
+)
 
 // measure: how to measure, what is usual, why it is asked, "I don't know".
 func (r *reading) measure() (Meaning, bool) {
@@ -104,14 +108,14 @@ func (r *reading) byQuantity() []engine.Key {
 // asksMeasure: a question about the open question, or about whose head or
 // neck it is, without one of the usual phrasings.
 func (r *reading) asksMeasure(open bool, keys []engine.Key) bool {
-	if r.wearer() && (contains(keys, engine.Head) || contains(keys, engine.Neck) || contains(keys, engine.NeckBody)) && !r.l.has("fit", "pass", "over", "through") {
+	if r.wearer() && (slices.Contains(keys, engine.Head) || slices.Contains(keys, engine.Neck) || slices.Contains(keys, engine.NeckBody)) && !r.l.has("fit", "pass", "over", "through") {
 		return true
 	}
 	if !open || r.cue(WhatIf) && r.l.has("if") || len(r.alternatives()) > 1 {
 		return false
 	}
 	for _, k := range keys {
-		if openOf(k) == r.ctx.Open {
+		if OpenOf(k) == r.ctx.Open {
 			return true
 		}
 	}

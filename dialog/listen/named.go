@@ -1,11 +1,12 @@
 package listen
 
 import (
+	"sort"
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 	"foldrow/rules"
-	"sort"
-	"strings"
 )
 
 // named binds each remaining quantity to the nearest name that can take it.
@@ -23,7 +24,7 @@ func (b *binder) named() {
 				continue
 			}
 			cost := b.cost(i, m)
-			if openOf(m.key) == b.ctx.Open {
+			if OpenOf(m.key) == b.ctx.Open {
 				cost -= 14 // "the opening on my yoke measures 41" answers what is asked
 			}
 			all = append(all, pairing{i, mi, max(0, cost)})

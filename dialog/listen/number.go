@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"slices"
 	"strings"
 
 	"foldrow/engine"
@@ -21,7 +22,7 @@ func (r *reading) askedFor() []engine.Key {
 	switch {
 	case len(named) > 1 && (f.cover < 0.95 || f.share < 0.7 || r.l.has("and")):
 		return named
-	case f.cover < 0.85 || f.mass < 2 || f.share < 0.25 || contains(named, engine.Key(f.card)):
+	case f.cover < 0.85 || f.mass < 2 || f.share < 0.25 || slices.Contains(named, engine.Key(f.card)):
 		return named
 	case len(named) == 0 && second.score() > 0.97*f.score():
 		return named
@@ -83,7 +84,7 @@ func (r *reading) number() (Meaning, bool) {
 	if r.ctx.Open == "gauge" && r.asks() && len(keys) == 1 && (keys[0] == engine.BandStitches || keys[0] == engine.LayerRows) && len(r.b.sets) == 0 {
 		return r.measureMeaning("how", []engine.Key{engine.StitchGauge}), true
 	}
-	if !r.asks() && contains(keys, engine.BandStitches) {
+	if !r.asks() && slices.Contains(keys, engine.BandStitches) {
 		if m, ok := r.countSaid(); ok {
 			return m, true // "cast on 121"
 		}
@@ -93,11 +94,11 @@ func (r *reading) number() (Meaning, bool) {
 		keys = []engine.Key{engine.Tension}
 	case r.aboutNeedle() != "":
 		keys = []engine.Key{r.aboutNeedle()}
-	case contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
+	case slices.Contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
 		keys = []engine.Key{engine.OffYarn}
-	case contains(keys, engine.BandYarn) && (r.l.has("everything", "altogether", "together") || strings.Contains(r.l.text, "in all") || strings.Contains(r.l.text, "in total")):
+	case slices.Contains(keys, engine.BandYarn) && (r.l.has("everything", "altogether", "together") || strings.Contains(r.l.text, "in all") || strings.Contains(r.l.text, "in total")):
 		keys = []engine.Key{engine.AllYarn}
-	case contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
+	case slices.Contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
 		if (r.l.has("and") || strings.Contains(r.l.text, "+")) && r.l.has("layer", "each") {
 			keys = []engine.Key{engine.LayerRows, engine.TotalRows}
 			break

@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"slices"
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
@@ -157,7 +158,7 @@ func (r *reading) frontward(keys []engine.Key) []engine.Key {
 		case engine.BandYarnGrams:
 			k = engine.FrontYarnGrams
 		}
-		if !contains(out, k) {
+		if !slices.Contains(out, k) {
 			out = append(out, k)
 		}
 	}
@@ -188,7 +189,7 @@ func (r *reading) fronts() (Meaning, bool) {
 	if len(m.Keys) == 0 {
 		return Meaning{}, false
 	}
-	if contains(m.Keys, engine.FrontLength) {
+	if slices.Contains(m.Keys, engine.FrontLength) {
 		m.Kind = Backwards
 	}
 	return m, true

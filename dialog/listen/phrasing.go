@@ -1,9 +1,10 @@
 package listen
 
 import (
-	"foldrow/engine"
 	"sort"
 	"strings"
+
+	"foldrow/engine"
 )
 
 // phrasings binds by rules/phrases.md, the wordiest phrasing first.

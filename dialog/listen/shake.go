@@ -1,9 +1,10 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
-	"strings"
 )
 
 // outright: a value is said outright, or supposed of something that was not
@@ -47,7 +48,7 @@ func (r *reading) shake() (Meaning, bool) {
 		if next := r.l.tokens[i+1].stem; (t.text == "a" || t.text == "one") && (next == "stitch" || next == "row" || next == "click") {
 			m.Figure, m.HasFig, m.FigUnit = engine.Int(1), true, map[string]quantity.Unit{"stitch": "st", "row": "row", "click": "click"}[next]
 			if next == "row" {
-				m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+				m.Keys = append([]engine.Key{engine.RowGauge}, engine.WithoutKey(m.Keys, engine.RowGauge)...)
 			}
 		}
 	}
@@ -62,9 +63,9 @@ func (r *reading) shake() (Meaning, bool) {
 		}
 		switch q.Unit {
 		case "st":
-			m.Keys = append([]engine.Key{engine.StitchGauge}, without(m.Keys, engine.StitchGauge)...)
+			m.Keys = append([]engine.Key{engine.StitchGauge}, engine.WithoutKey(m.Keys, engine.StitchGauge)...)
 		case "row":
-			m.Keys = append([]engine.Key{engine.RowGauge}, without(m.Keys, engine.RowGauge)...)
+			m.Keys = append([]engine.Key{engine.RowGauge}, engine.WithoutKey(m.Keys, engine.RowGauge)...)
 		case "click":
 			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
 		}

@@ -95,18 +95,20 @@ func (r *reading) atPast() (Meaning, bool) {
 // onlyOpen: every set answers the open question ("40 cm?").
 func (r *reading) onlyOpen() bool {
 	for _, s := range r.b.sets {
-		if openOf(s.Key) != r.ctx.Open {
+		if OpenOf(s.Key) != r.ctx.Open {
 			return false
 		}
 	}
 	return true
 }
 
-// openOf is the question that a key answers.
-func openOf(k engine.Key) string {
+// OpenOf is the question that a key answers.
+func OpenOf(k engine.Key) string {
 	switch k {
 	case engine.StitchGauge, engine.RowGauge:
 		return "gauge"
+	case engine.NeckBody:
+		return "neck"
 	case engine.DepthRows:
 		return "depth"
 	}

@@ -1,9 +1,9 @@
 package listen
 
 import (
-	"foldrow/dialog/listen/quantity"
 	"strings"
 
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 

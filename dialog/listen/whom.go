@@ -1,8 +1,9 @@
 package listen
 
 import (
-	"foldrow/engine"
 	"strings"
+
+	"foldrow/engine"
 )
 
 // whom is what the words of a line say about a person.

@@ -3,9 +3,9 @@ package quantity
 import (
 	"testing"
 
-	"foldrow/engine"
-
 	"pgregory.net/rapid"
+
+	"foldrow/engine"
 )
 
 var allUnits = []Unit{None, Centimetre, Millimetre, Inch, Foot, Metre, Yard, Stitch, Row, Needle, Click, Number, Gram, Ounce, Percent}
