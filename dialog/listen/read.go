@@ -83,6 +83,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	for _, reader := range [...]func(*reading) (Meaning, bool){
 		(*reading).amount,
 		(*reading).chat,
+		(*reading).tale,
 		(*reading).vague,
 		(*reading).safety,
 		(*reading).theDefault,

@@ -1,0 +1,157 @@
+package listen
+
+import (
+	"strings"
+
+	"foldrow/engine"
+)
+
+// mostSentences is how many sentences of a line are looked at by themselves.
+const mostSentences = 4
+
+// sentences cuts the line at full stops, question and exclamation marks, nil
+// where it is one sentence or too many.
+func (r *reading) sentences() []string {
+	var out []string
+	from := 0
+	for i := 1; i <= len(r.l.tokens); i++ {
+		if i < len(r.l.tokens) && (r.l.tokens[i].start < r.l.tokens[i-1].end || !strings.ContainsAny(r.l.text[r.l.tokens[i-1].end:r.l.tokens[i].start], ".?!")) {
+			continue
+		}
+		end := len(r.l.text)
+		if i < len(r.l.tokens) {
+			end = r.l.tokens[i].start // with its sign: a question stays one
+		}
+		if end > r.l.tokens[from].start {
+			out = append(out, strings.TrimSpace(r.l.text[r.l.tokens[from].start:end]))
+		}
+		from = i
+	}
+	if len(out) < 2 || len(out) > mostSentences {
+		return nil
+	}
+	return out
+}
+
+// alone is the reading of a part of the line, and what it means by itself.
+func (r *reading) alone(part string) (*reading, Meaning) {
+	l := r.x.line(part)
+	if len(l.tokens) == 0 {
+		return nil, Meaning{}
+	}
+	m := r.x.read(l, r.ctx)
+	return &reading{x: r.x, l: l, ctx: r.ctx, b: r.x.bind(l, r.ctx, l.question)}, m
+}
+
+// tale: what happened is told in one sentence and what is wanted said in
+// another ("I tried it on and it gapes. Take 2 cm off the neck."). Only a
+// sentence that tells may be passed over; one that could wish for something
+// leaves the line to the other readers.
+func (r *reading) tale() (Meaning, bool) {
+	parts := r.sentences()
+	if parts == nil {
+		return Meaning{}, false
+	}
+	var wish *reading
+	var want Meaning
+	var tales []*reading
+	var told []Meaning
+	for n, part := range parts {
+		sub, m := r.alone(part)
+		switch {
+		case sub == nil:
+		case r.wishes(m) && !(n < len(parts)-1 && sub.narrates() && !sub.asks()):
+			if wish != nil {
+				return Meaning{}, false
+			}
+			wish, want = sub, m
+		default:
+			tales, told = append(tales, sub), append(told, m)
+		}
+	}
+	if wish == nil || len(tales) == 0 {
+		return Meaning{}, false
+	}
+	for n, sub := range tales {
+		if !sub.canPass(told[n], wish, want) {
+			return Meaning{}, false
+		}
+	}
+	return want, true
+}
+
+// wishes: the meaning can be what a line is about.
+func (r *reading) wishes(m Meaning) bool {
+	switch m.Kind {
+	case Values:
+		return len(m.Sets) > 0
+	case WhatIf, Number, Why, Compare, Backwards, Shake, Show, Undo, Keep, Drop, HowTo, Measure, Parts, Vague:
+		return true
+	case Step:
+		return r.ctx.Making
+	case Notebook:
+		return m.Topic != "open" && m.Topic != "rename" && m.Topic != "delete"
+	}
+	return false
+}
+
+// narrates: the sentence says what has been done or has happened, by its words.
+func (r *reading) narrates() bool {
+	if r.l.question || r.askForm() {
+		return false
+	}
+	if r.spokenSense("past") {
+		return true
+	}
+	for _, t := range r.l.tokens[min(1, len(r.l.tokens)):] {
+		if t.q == nil && len(t.text) > 4 && strings.HasSuffix(t.text, "ed") && t.text != "need" && !r.x.craft[t.text] {
+			return true
+		}
+	}
+	return false
+}
+
+// canPass reports whether the tale r can be passed over beside the wish.
+func (r *reading) canPass(m Meaning, wish *reading, want Meaning) bool {
+	names := len(r.inputs())+len(r.results()) > 0
+	if !names && r.noFigures() && r.craftWords() == 0 && !r.asks() && (m.Kind == Unclear || m.Kind == Outside || m.Kind == Chat || m.Kind == Nothing || m.Kind == Keep || m.Kind == Help || m.Kind == Step && m.Move.Count == 0) {
+		return true // idle talk
+	}
+	if !r.narrates() || m.Kind == Trouble && r.troubleSure() && !r.firmWish(want) {
+		return false
+	}
+	leans := len(wish.l.mentions) == 0 && wish.l.has("it", "that", "this", "they", "them", "one")
+	if r.noFigures() {
+		return !leans || !names || want.Kind == Keep || want.Kind == Drop || want.Kind == Undo
+	}
+	if wish.l.has("that", "this") && want.Kind != Values {
+		return false // "she wanted 44. How many stitches would that be?"
+	}
+	for _, s := range r.b.sets {
+		if !holds(want.Sets, s.Key) && want.Kind != Why && !r.story() {
+			return false
+		}
+	}
+	return len(r.b.sets) > 0 || want.Kind == Why && want.HasFig
+}
+
+// firmWish: something is asked for that is more than help with a mishap.
+func (r *reading) firmWish(m Meaning) bool {
+	switch m.Kind {
+	case Values, WhatIf, Compare, Backwards, Undo, Why:
+		return true
+	}
+	return false
+}
+
+// noFigures: no number in the sentence that could be a measure of the plan.
+func (r *reading) noFigures() bool {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if r.b.dropped[i] || q.Words && q.Value.Equal(engine.Int(1)) || q.Ordinal && q.Unit == "" {
+			continue
+		}
+		return false
+	}
+	return true
+}
