@@ -35,7 +35,32 @@ func (c *turn) onCompare() (State, Reply) {
 	if q := c.open(c.s); q != "" && q != "keep" && sides[0].Plan.BandStitches == 0 {
 		return c.s, c.reply("compare", c.goodFor(sides))
 	}
-	return c.s, c.reply("compare", c.voice().Compare(sides)+"\n\nNothing is changed; say the one you want to take it.")
+	return c.s, c.reply("compare", c.voice().Compare(sides)+c.bestOf(sides)+"\n\nNothing is changed; say the one you want to take it.")
+}
+
+// bestOf says which side does best in what was asked for, "" where nothing
+// was.
+func (c *turn) bestOf(sides []answer.Side) string {
+	key, sign, told := engine.ColumnCount, -1.0, "**%s** has the fewest columns to latch, and that is most of the work: %s."
+	switch c.m.Topic {
+	case "least-work":
+	case "most-stretch":
+		key, sign, told = engine.RibStretch, 1, "**%s** stretches furthest for its width: to %s its width at rest."
+	case "least-stretch":
+		key, sign, told = engine.RibStretch, -1, "**%s** is the firmest of them: it stretches to %s its width at rest."
+	default:
+		return ""
+	}
+	best, most := -1, 0.0
+	for i, s := range sides {
+		if f, ok := s.Plan.Float(key); ok && (best < 0 || sign*f > most) {
+			best, most = i, sign*f
+		}
+	}
+	if best < 0 {
+		return ""
+	}
+	return "\n\n" + fmt.Sprintf(told, sides[best].Name, c.voice().Value(sides[best].Plan, key))
 }
 
 // side is one choice, named by all that it sets.

@@ -15,6 +15,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	if first := r.l.tokens[r.l.begin].text; r.ctx.Open != "" && r.ctx.Open != "keep" && (first == "is" || first == "are" || first == "do") {
 		return Meaning{}, false // "is that the depth of the folded band" asks how to measure
 	}
+	if len(r.b.sets) > 0 && len(r.l.quantities()) == 0 && r.permits() && !r.counts() && r.ctx.Open == "" {
+		return Meaning{}, false // "can the tension stay the same" supposes it
+	}
 	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
@@ -45,6 +48,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	if r.b.problem.Code != "" || r.howToForm() {
 		return Meaning{}, false
 	}
+	if len(m.Keys) == 1 && m.Keys[0] == engine.Rehang && r.l.has("where", "wher") {
+		return r.fromYoke(m), true
+	}
 	extreme := r.extreme()
 	for _, s := range m.Sets {
 		m.Keys = engine.WithoutKey(m.Keys, s.Key)
@@ -60,6 +66,18 @@ func (r *reading) backwards() (Meaning, bool) {
 		m.Kind = Number
 	}
 	return m, true
+}
+
+// fromYoke: "from 132 stitches to 105, where do I put the decreases": the
+// count said first waits on the yoke.
+func (r *reading) fromYoke(m Meaning) Meaning {
+	for n := range m.Sets {
+		if m.Sets[n].Key == engine.BandStitches {
+			m.Sets[n].Key = engine.YokeStitches
+		}
+	}
+	m.Kind = Number
+	return m
 }
 
 // countAndGauge: "the neck with 110 stitches and 27 sts gauge", "98 sts at 26":

@@ -136,23 +136,30 @@ func (b *binder) twoAndTwo() (knit, purl int, at []int) {
 }
 
 // columnKind tells whether the number at token i counts knit or purl columns:
-// "two knit, one purl" as well as "knit 2 purl 2".
+// "two knit, one purl" as well as "knit 2 purl 2", with words such as
+// "columns", "are" and "wide" between.
 func (b *binder) columnKind(i int) string {
-	j := i + 1
+	step := 1
 	for _, t := range b.l.tokens { // whichever comes first in the line leads the pairs
 		if t.q != nil {
 			break
 		}
 		if t.stem == "knit" || t.stem == "purl" {
-			j = i - 1
+			step = -1
 			break
 		}
 	}
-	if j < 0 || j >= len(b.l.tokens) || b.l.tokens[j].q != nil {
-		return ""
-	}
-	if s := b.l.tokens[j].stem; s == "knit" || s == "purl" {
-		return s
+	for j, n := i+step, 0; j >= 0 && j < len(b.l.tokens) && n < 4 && b.l.tokens[j].q == nil; j, n = j+step, n+1 {
+		switch t := b.l.tokens[j]; {
+		case t.stem == "knit" || t.stem == "purl":
+			return t.stem
+		case t.text == "right" || t.text == "plain":
+			return "knit"
+		case t.text == "left" || t.text == "reverse":
+			return "purl"
+		case !oneOf(t.text, []string{"column", "columns", "stitch", "stitches", "rib", "are", "is", "of", "wide", "the", "be", "to"}):
+			return ""
+		}
 	}
 	return ""
 }

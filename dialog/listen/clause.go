@@ -52,7 +52,7 @@ func (r *reading) order() (Meaning, bool) {
 	case Notebook:
 		return m, m.Topic != "open" && r.ctx.Open != "keep"
 	case Step:
-		return m, m.Move.What == "back" || m.Move.What == "repeat" || m.Move.What == "skip" || r.ctx.Making && m.Move.What == "next" && !r.wentWrong() && !r.cue(Trouble)
+		return m, m.Move.What == "back" || m.Move.What == "repeat" && (r.ctx.Making || r.idle(parts[:len(parts)-1])) || m.Move.What == "skip" || r.ctx.Making && m.Move.What == "next" && !r.wentWrong() && !r.cue(Trouble)
 	case Help:
 		return m, !r.ctx.Making && !r.wentWrong() && r.idle(parts[:len(parts)-1])
 	case Number:

@@ -113,14 +113,11 @@ func (r *reading) compare() (Meaning, bool) {
 	if len(r.b.sets) == 1 && r.b.sets[0].Key == engine.Layers && r.l.has("single") && r.l.has("double", "doubl") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{layersSet(1)}, {layersSet(2)}}}, ok || r.asks()
 	}
-	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v")) {
+	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v", "than")) {
 		return Meaning{Kind: Compare, Choices: alts}, true
 	}
 	if ok && len(alts) == 0 && cue.weight >= 1 && len(dedupe(r.b.sets)) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{r.b.sets[0]}}}, true
-	}
-	if len(r.b.sets) == 0 && r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && r.l.has("stretchier", "stretchiest", "elastic", "springiest", "springier", "firmer", "firmest") && r.l.has("which", "what") {
-		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
 	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && !r.l.has("mock", "latch", "real") && slices.Contains(r.inputs(), engine.KeyRib) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true

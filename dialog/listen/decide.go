@@ -92,7 +92,7 @@ func (r *reading) refused() (Meaning, bool) {
 
 // helpFirst takes the wordier ways to ask for help before a card can.
 func (r *reading) helpFirst() (Meaning, bool) {
-	if r.cues[Help].weight < 4 || r.ctx.Making && r.cue(Step) {
+	if r.cues[Help].weight < 4 || r.ctx.Making && r.cue(Step) || r.troubleSure() && r.clauses() != nil {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Help}, true

@@ -137,7 +137,7 @@ func (r *reading) lastRowOut() (Meaning, bool) {
 
 // foldRow: "which row is the fold".
 func (r *reading) foldRow() (Meaning, bool) {
-	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") {
+	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") || r.asksPurpose() || r.asksSense() {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Number, Topic: "fold", Keys: []engine.Key{engine.LayerRows}}, true

@@ -15,9 +15,13 @@ func (b *binder) named() {
 	free := b.free()
 	var all []pairing
 	for _, i := range free {
-		for mi, m := range b.l.mentions {
+		for mi := range b.l.mentions {
+			m := b.inSwatch(b.l.mentions[mi])
 			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && (measureOf(b.x.spans[m.key].Dimension) || m.from > i+2 || m.to < i) {
 				continue // "the head of one baby"
+			}
+			if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
+				continue // "28 sts, rows not counted yet"
 			}
 			if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
@@ -36,7 +40,7 @@ func (b *binder) named() {
 		if b.used[p.q] || taken[p.m] || p.cost > 60 {
 			continue
 		}
-		m := b.l.mentions[p.m]
+		m := b.inSwatch(b.l.mentions[p.m])
 		if b.has(m.key) && !b.choosing() {
 			if p.cost == 0 && b.problem.Code == "" { // "neck 45 neck 50"
 				b.problem = Problem{Code: "two-values", Key: m.key, Low: b.l.tokens[p.q].q.Value}
@@ -44,11 +48,23 @@ func (b *binder) named() {
 			continue
 		}
 		taken[p.m] = true
-		if m.key == engine.DepthRows && b.ctx.Open == "gauge" {
-			m.key = engine.RowGauge
-		}
 		b.add(m.key, p.q, p.cost/4+1)
 	}
+}
+
+// inSwatch is the mention as it is meant while the gauge is asked for: "the
+// stitches are 28, the rows I have not counted".
+func (b *binder) inSwatch(m mention) mention {
+	if b.ctx.Open != "gauge" || m.text != "" {
+		return m
+	}
+	switch m.key {
+	case engine.DepthRows:
+		m.key = engine.RowGauge
+	case engine.BandStitches:
+		m.key, m.result = engine.StitchGauge, false
+	}
+	return m
 }
 
 // others binds the further choices of a list to the key of the first: "neck

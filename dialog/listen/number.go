@@ -133,7 +133,7 @@ func (r *reading) number() (Meaning, bool) {
 		return Meaning{}, false // "my stitches are uneven" tells, it does not ask
 	}
 	keys = r.bothEnds(r.outcome(keys))
-	if r.troubleSure() && !r.asksNumber() || !r.asks() && !r.nounAsk() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
+	if r.troubleSure() && !r.asksNumber() && r.contentLeft() > 0 || !r.asks() && !r.nounAsk() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
 	}
 	if r.howBeats() {

@@ -153,7 +153,7 @@ func (r *reading) shortAsk() bool {
 			covered += m.to - m.from
 		}
 	}
-	return covered > 0 && r.l.words()-covered <= 3+len(r.l.quantities())
+	return covered > 0 && (r.l.words()-covered <= 3+len(r.l.quantities()) || r.contentLeft() == 0)
 }
 
 // howBeats: "how do I hang the hem" asks for the way, not for a number.

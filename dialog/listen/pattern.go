@@ -184,6 +184,9 @@ func (p *pattern) from(l *Line, e, i int, h *hit) (to, weight int, ok bool) {
 			if to, w, ok := p.from(l, e+1, i+n, h); ok {
 				return to, w, true
 			}
+			if i+n < len(l.tokens) && l.tokens[i+n].text == "or" {
+				break // what stands beyond is another choice
+			}
 		}
 		return 0, 0, false
 	}

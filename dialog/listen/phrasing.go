@@ -30,6 +30,7 @@ func (b *binder) phrasings() {
 		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
 			b.add(m.s.key, i, 1)
 			b.useWords(m.h)
+			b.useSame(m.h, i)
 		} else {
 			continue
 		}
@@ -46,6 +47,9 @@ func (b *binder) phrasings() {
 func (b *binder) told(s setting, h hit) bool {
 	if s.key == engine.ClicksPerNumber && !b.l.has("dial", "click", "number", "mark", "tension", "third", "scale") && b.l.has("fold", "half") && !strings.HasSuffix(b.l.text, "thirds") {
 		return true // "fold it in half" tells of no dial
+	}
+	if s.key == engine.RowsPerClick && s.isFix && !b.l.has("dial", "tension", "number", "grad", "tight", "click", "tighten") {
+		return true // "2x2 throughout" tells of no dial
 	}
 	if !b.ctx.Making || s.key != engine.HemEvery {
 		return false
@@ -71,6 +75,9 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			}
 			if k == engine.YokeStitches && b.ctx.Open == "gauge" && !b.l.has("yoke", "yok", "wast", "waste", "wait", "live", "hold") {
 				return 0, false
+			}
+			if q.Unit == "" && k == engine.RowYarn && b.ctx.Open == "gauge" {
+				return 0, false // "the stitches are 28" tells the gauge
 			}
 			if q.Unit == "" && (k == engine.YarnLeft && !b.l.has("yarn", "wool", "gram", "left") || k == engine.NeedlePitch && !b.l.has("pitch", "spac", "apart")) {
 				return 0, false
@@ -98,6 +105,16 @@ func (b *binder) useWords(h hit) {
 	for i := h.from; i < h.to; i++ {
 		if q := b.l.tokens[i].q; q != nil && q.Words && q.Value.Equal(engine.Int(1)) {
 			b.used[i] = true
+		}
+	}
+}
+
+// useSame marks the phrasing's further slots where they repeat the value
+// taken ("10 rows outside and 10 inside").
+func (b *binder) useSame(h hit, i int) {
+	for _, j := range h.slots {
+		if q := b.l.tokens[j].q; q != nil && q.Value.Equal(b.l.tokens[i].q.Value) {
+			b.used[j] = true
 		}
 	}
 }

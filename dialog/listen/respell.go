@@ -32,7 +32,7 @@ func (x *Lexicon) respell(l *Line) *Line {
 		if !ok {
 			to, ok = x.spell().correct(t.text)
 		}
-		if ok {
+		if ok && !(len(t.text) <= 4 && len(l.tokens) > 3 && x.typed["actions"][to]) { // a short word among others is no order to act
 			text = text[:t.start] + to + text[t.end:]
 			fixes = append(fixes, Fix{t.text, to})
 		}

@@ -51,7 +51,7 @@ func (x *Lexicon) rewrite(l *Line) {
 		}
 		for _, n := range x.rewriteAt[t.stem] {
 			w := x.rewritings[n]
-			if w.start && i > l.begin {
+			if w.start && i > l.begin && !t.stop {
 				continue
 			}
 			h := hit{from: i}

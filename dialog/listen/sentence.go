@@ -20,11 +20,14 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	if sure {
 		cover, share = 0.97, 0.75
 	}
+	c := r.x.sayings[f.card]
+	kind, topic := Kind(c.Fields["kind"]), c.Fields["topic"]
+	if f.cover >= 0.97 && f.mass >= 3.2 && kind != Keep && kind != Drop && kind != Undo && kind != Notebook && topic != "dont-know" {
+		share -= 0.1 // weighty words, all there: more may stand beside them
+	}
 	if f.cover < cover || f.share < share || f.mass < 1.5 {
 		return Meaning{}, false
 	}
-	c := r.x.sayings[f.card]
-	kind, topic := Kind(c.Fields["kind"]), c.Fields["topic"]
 	if (kind == Keep || kind == Drop) && r.asks() {
 		return Meaning{}, false
 	}
@@ -43,7 +46,7 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 			m.Count = r.l.tokens[qs[0]].q.Value.Floor()
 		}
 	case Measure:
-		if topic == "usual" && !r.asks() && r.l.has("not") {
+		if topic == "usual" && !r.asks() && r.l.has("not") && f.cover < 0.97 {
 			return Meaning{}, false // "not too high" wishes for something
 		}
 		return r.measureMeaning(topic, r.inputs()), true

@@ -36,7 +36,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if !ok || c.weight < 2 || r.outright() {
 		return Meaning{}, false
 	}
-	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
+	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch", "may", "might", "could", "perhaps", "maybe") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
 		return Meaning{}, false // something has gone wrong; nothing is supposed
 	}
 	keys := r.inputs()
@@ -73,7 +73,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "reliabl", "certain", "error", "mismeasur", "miscount") {
 		return Meaning{}, false
 	}
-	if r.troubleSure() && !r.l.has("gaug", "swatch", "if") {
+	if r.troubleSure() && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {
 		return Meaning{}, false
 	}
 	if r.l.has("swatch") && r.l.has("big", "larg", "size") {

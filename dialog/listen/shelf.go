@@ -157,6 +157,8 @@ func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, secon
 	}
 	for _, t := range tokens {
 		switch {
+		case t.needle != "": // a card speaks of L1 where any needle is meant
+			hear("l1", 0)
 		case t.q != nil && t.q.Words: // "two stitches" may be words of a phrase
 			for _, w := range strings.Fields(t.text) {
 				hear(stem(w), 0)

@@ -52,6 +52,9 @@ func (r *reading) tale() (Meaning, bool) {
 	if parts == nil {
 		return Meaning{}, false
 	}
+	if m, ok := r.answersAfter(parts); ok {
+		return m, true
+	}
 	var wish *reading
 	var want Meaning
 	var tales []*reading
@@ -78,6 +81,27 @@ func (r *reading) tale() (Meaning, bool) {
 		}
 	}
 	return want, true
+}
+
+// answersAfter: "can I give you rows instead? I would like twelve": the last
+// sentence states what the open question asks for, the one before it only
+// asked for leave.
+func (r *reading) answersAfter(parts []string) (Meaning, bool) {
+	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() || r.b.problem.Code != "" || len(r.b.sets) == 0 {
+		return Meaning{}, false
+	}
+	last := parts[len(parts)-1]
+	l := r.x.line(last)
+	if len(l.tokens) == 0 || l.question || (&reading{x: r.x, l: l, ctx: r.ctx}).askForm() {
+		return Meaning{}, false
+	}
+	from := strings.LastIndex(r.l.text, last)
+	for n, s := range r.b.sets {
+		if r.l.tokens[r.b.at[n]].start < from || openOf(s.Key) != r.ctx.Open {
+			return Meaning{}, false
+		}
+	}
+	return r.setsMeaning(Values), true
 }
 
 // wishes: the meaning can be what a line is about.
@@ -138,7 +162,7 @@ func (r *reading) canPass(m Meaning, wish *reading, want Meaning) bool {
 // firmWish: something is asked for that is more than help with a mishap.
 func (r *reading) firmWish(m Meaning) bool {
 	switch m.Kind {
-	case Values, WhatIf, Compare, Backwards, Undo, Why:
+	case Values, WhatIf, Compare, Backwards, Undo, Why, Number:
 		return true
 	}
 	return false

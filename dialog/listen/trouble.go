@@ -14,7 +14,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.b.sure() || r.b.has(engine.YarnLength) || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
-	if r.askForm() && !r.cue(Why) && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
+	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
 	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() {
@@ -34,8 +34,22 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	return Meaning{}, false
 }
 
+// wantsMend: what stands before "what can I do?" is something gone wrong.
+func (r *reading) wantsMend() bool {
+	for i := r.l.begin + 2; i+2 < r.l.end; i++ {
+		t := r.l.tokens
+		if t[i].text == "what" && (t[i].stop || t[i-1].text == "and" || t[i-1].text == "so") && oneOf(t[i+1].text, []string{"can", "should", "do", "must", "shall", "now", "to"}) {
+			return true
+		}
+	}
+	return false
+}
+
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
+	if r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false // "too deep" at the question for the depth
+	}
 	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {
 		return Meaning{}, false
 	}
@@ -43,7 +57,7 @@ func (r *reading) trouble() (Meaning, bool) {
 	if len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
 		return Meaning{}, false
 	}
-	if r.askForm() && !r.cue(Why) && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
+	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
 	floor := 0.62

@@ -109,19 +109,3 @@ func (r *reading) greeting() (Meaning, bool) {
 	}
 	return Meaning{}, false
 }
-
-// meaningOf: "what is a click" and "what are edge stitches for" ask what a
-// thing is, not how many of it there are.
-func (r *reading) meaningOf() (Meaning, bool) {
-	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.beginsWith([]string{"what", "is"}) && !r.beginsWith([]string{"what", "are"}) &&
-		!r.l.has("mean", "explain", "define") && !r.beginsWith([]string{"why", "do", "i", "need"}) {
-		return Meaning{}, false
-	}
-	if i := r.l.begin + 2; i < len(r.l.tokens) && oneOf(r.l.tokens[i].text, []string{"the", "my", "our"}) && !r.l.has("for") {
-		return Meaning{}, false // "what are the columns to latch" asks which
-	}
-	if f, _ := r.x.howto.best(r.l); f.cover >= 0.95 && f.mass >= 1.5 && r.l.words() <= 7 {
-		return Meaning{Kind: HowTo, Card: f.card}, true
-	}
-	return Meaning{}, false
-}

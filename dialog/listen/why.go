@@ -5,7 +5,7 @@ import "foldrow/engine"
 // why: a number's reason, another number's refusal, an assumption's source.
 func (r *reading) why() (Meaning, bool) {
 	c, ok := r.cues[Why]
-	if !ok || r.cues["fits"].weight >= c.weight && len(r.b.sets) > 0 {
+	if !ok || r.ctx.Making && r.cues[Step].weight > c.weight || r.cues["fits"].weight >= c.weight && len(r.b.sets) > 0 {
 		return Meaning{}, false
 	}
 	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {

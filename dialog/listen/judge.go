@@ -1,0 +1,143 @@
+package listen
+
+import (
+	"slices"
+
+	"foldrow/engine"
+)
+
+// judged: "is 3 cm deep enough" and "would 45 be too wide" ask whether a value
+// will do; nothing is supposed and nothing set.
+func (r *reading) judged() (Meaning, bool) {
+	sets := dedupe(r.b.sets)
+	if len(sets) != 1 || r.b.problem.Code != "" || !r.asks() || r.l.has("if", "with", "than", "why", "or", "how") || !r.spokenSense("verdict") {
+		return Meaning{}, false
+	}
+	s := sets[0]
+	if span := r.x.spans[s.Key]; s.Relative || s.Times || !engine.IsNumber(s.Key) || !measureOf(span.Dimension) || s.Key == engine.Head || s.Key == engine.YarnLeft {
+		return Meaning{}, false
+	}
+	switch r.l.tokens[r.l.begin].text {
+	case "is", "would", "will", "are":
+	default:
+		return Meaning{}, false
+	}
+	m := r.measureMeaning("usual", []engine.Key{s.Key})
+	m.Sets = sets
+	return m, true
+}
+
+// foreseen: "will it stand up or lean in" asks what the plan says will come;
+// in other words it would tell of something gone wrong.
+func (r *reading) foreseen() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(Why) || r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false
+	}
+	switch r.l.tokens[r.l.begin].text {
+	case "will", "would", "does", "do", "shall":
+	default:
+		return Meaning{}, false
+	}
+	f, _ := r.x.result.best(r.l)
+	if f.cover < 0.95 || f.mass < 3 || f.share < 0.5 || oneOf(r.l.tokens[min(r.l.begin+1, r.l.end-1)].text, []string{"i", "we", "you"}) {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.Key(f.card)}}, true
+}
+
+// bestRib: "which rib is quickest" sets the ribs side by side; the topic is
+// what they are held against.
+func (r *reading) bestRib() (Meaning, bool) {
+	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb") || !r.l.has("which", "what") || r.ctx.Making {
+		return Meaning{}, false
+	}
+	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {
+		if r.spokenSense(topic) {
+			return Meaning{Kind: Compare, Topic: topic, Keys: []engine.Key{engine.KeyRib}}, true
+		}
+	}
+	return Meaning{}, false
+}
+
+// aboutThat: "is that the height of the folded band" asks about the open
+// question; what it names is no answer to it.
+func (r *reading) aboutThat() (Meaning, bool) {
+	if open := r.ctx.Open; open == "" || open == "keep" || open == "garment" || !r.asks() || len(r.l.quantities()) > 0 || r.l.has("if") {
+		return Meaning{}, false
+	}
+	for _, form := range [][]string{{"is", "that"}, {"is", "it"}, {"is", "this"}, {"do", "you", "mean"}, {"does", "that"}, {"does", "it"}} {
+		if r.beginsWith(form) && len(r.b.sets) > 0 {
+			return r.measureMeaning("how", nil), true
+		}
+	}
+	return Meaning{}, false
+}
+
+// toldByMe: "what edge did I choose" asks for what was said before.
+func (r *reading) toldByMe() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) > 0 || r.numbersGiven() || !r.spokenSense("told-by-me") || !r.measureForm() {
+		return Meaning{}, false
+	}
+	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
+		if t := r.l.tokens[i].text; (t == "did" || t == "have") && r.l.tokens[i+1].text == "i" {
+			if keys := r.inputs(); len(keys) > 0 {
+				return Meaning{Kind: Number, Keys: keys}, true
+			}
+			return Meaning{Kind: Show, Topic: "answers"}, r.l.tokens[r.l.begin].text == "what" || r.l.tokens[r.l.begin].text == "which"
+		}
+	}
+	return Meaning{}, false
+}
+
+// likelyResult: a question that nothing else knew, with all the words of one
+// result.
+func (r *reading) likelyResult() (Meaning, bool) {
+	if !r.asks() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) {
+		return Meaning{}, false
+	}
+	f, _ := r.x.result.best(r.l)
+	if f.cover < 0.95 || f.mass < 4 || f.share < 0.45 {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Keys: []engine.Key{engine.Key(f.card)}}
+	if named := r.results(); len(named) > 1 && slices.Contains(named, m.Keys[0]) {
+		m.Keys = named
+	}
+	r.part(&m)
+	return m, true
+}
+
+// served: "she wants a 44 neck, how many stitches would that be": the value
+// serves the question that ends the line, and supposes nothing more.
+func (r *reading) served() (Meaning, bool) {
+	parts := r.clauses()
+	if parts == nil || len(r.b.sets) == 0 || r.b.problem.Code != "" || r.beginsWith([]string{"and"}) || r.l.has("if", "suppos", "imagin") {
+		return Meaning{}, false
+	}
+	end := r.question(parts[len(parts)-1])
+	if len(parts) > 2 && len(end.l.mentions) == 0 && len(end.l.quantities()) == 0 && !end.askForm() {
+		end = r.question(parts[len(parts)-2]) // "..., just out of interest"
+	}
+	if !end.counts() || !end.measureForm() || end.cue(WhatIf) || len(end.b.sets) > 0 || len(end.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
+	keys := end.askedFor()
+	if len(keys) == 0 {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		keys = without(keys, s.Key)
+	}
+	m := Meaning{Kind: Backwards, Keys: end.counted(keys), Sets: dedupe(r.b.sets)}
+	if forward(m.Sets) {
+		m.Kind = Number
+	}
+	return m, len(keys) > 0
+}
+
+// question is the reading of a clause, taken for a question.
+func (r *reading) question(clause string) *reading {
+	l := r.x.line(clause)
+	r.x.mark(l)
+	return &reading{x: r.x, l: l, ctx: r.ctx, cues: r.x.findCues(l, r.ctx), b: r.x.bind(l, r.ctx, true)}
+}
