@@ -126,7 +126,7 @@ func (r *reading) served() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	for _, s := range r.b.sets {
-		keys = without(keys, s.Key)
+		keys = engine.WithoutKey(keys, s.Key)
 	}
 	m := Meaning{Kind: Backwards, Keys: end.counted(keys), Sets: dedupe(r.b.sets)}
 	if forward(m.Sets) {

@@ -97,7 +97,7 @@ func (r *reading) answersAfter(parts []string) (Meaning, bool) {
 	}
 	from := strings.LastIndex(r.l.text, last)
 	for n, s := range r.b.sets {
-		if r.l.tokens[r.b.at[n]].start < from || openOf(s.Key) != r.ctx.Open {
+		if r.l.tokens[r.b.at[n]].start < from || OpenOf(s.Key) != r.ctx.Open {
 			return Meaning{}, false
 		}
 	}
