@@ -96,6 +96,13 @@ func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Prob
 		}
 		return engine.Num{}, listen.Problem{Code: "uneven-rows", Key: s.Key, Low: s.Value}
 	}
+	if s.Over > 0 {
+		plain, ok := engine.WidthOf(s.Over, c.filled(in))
+		if !ok {
+			return engine.Num{}, listen.Problem{Code: "gauge-first", Key: s.Key}
+		}
+		return s.Value.Div(plain), listen.Problem{}
+	}
 	if !s.Relative {
 		return s.Value, listen.Problem{}
 	}

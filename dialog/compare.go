@@ -122,6 +122,15 @@ func (c *turn) onShake() (State, Reply) {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return c.s, c.reply("shake", c.notYet([]engine.Key{engine.BandStitches}))
 	}
+	sure := ""
+	switch k { // wishes, which cannot be out: what was measured for them can
+	case engine.Depth, engine.DepthRows:
+		k, sure = engine.RowGauge, c.spreadWords(p, engine.DepthResult)
+	case engine.Neck:
+		if !c.m.HasFig {
+			k = engine.StitchGauge
+		}
+	}
 	delta := shakeStep(k)
 	if c.m.HasFig && c.m.Figure.Sign() > 0 {
 		delta = c.shakeDelta(k)
@@ -136,7 +145,7 @@ func (c *turn) onShake() (State, Reply) {
 		c.answer(r, []float64{round4(a), round4(b)})
 	}
 	v := c.voice()
-	text := fmt.Sprintf("If the %s is %s out and you knit the plan as it stands (%d stitches, %d rows a layer):\n\n",
+	text := sure + fmt.Sprintf("If the %s is %s out and you knit the plan as it stands (%d stitches, %d rows a layer):\n\n",
 		v.Label(k), c.amount(k, delta), p.BandStitches, p.LayerRows)
 	text += "| | a little less | as planned | a little more |\n| --- | --- | --- | --- |\n"
 	for _, r := range []engine.Key{k, engine.NeckResult, engine.DepthResult, engine.BandYarn, engine.StretchedCircumference, engine.HeadOpening} {
@@ -145,6 +154,18 @@ func (c *turn) onShake() (State, Reply) {
 		}
 	}
 	return c.s, c.reply("shake", text+"\nA larger swatch makes the error smaller: ask *how big a swatch*.")
+}
+
+// spreadWords is how far the estimates in the plan leave result k open, "" where
+// none does.
+func (c *turn) spreadWords(p *engine.Plan, k engine.Key) string {
+	v := c.voice()
+	low, high, ok := p.Spread(k, v.Spans(p))
+	if !ok || high-low < 1e-9 {
+		return ""
+	}
+	return fmt.Sprintf("%s: **%s**. The estimates in the plan leave it between %s and %s.\n\n",
+		title(v.Label(k)), v.Value(p, k), v.Figure(k, low), v.Figure(k, high))
 }
 
 // amount is the size of an error in words; a gauge's is said over 10 cm, as
@@ -195,9 +216,13 @@ func sameCount(shaken, p *engine.Plan) *engine.Plan {
 	return engine.Solve(shaken.In.Without(engine.NeckBody).With(engine.Neck, neck))
 }
 
-// swatch: how large a swatch keeps the neck within a centimetre.
+// swatch: how large a swatch keeps the neck within a centimetre, or within the
+// length she said.
 func (c *turn) swatch() (State, Reply) {
 	within := engine.Int(1)
+	if u := c.m.FigUnit; c.m.HasFig && (u == "cm" || u == "mm" || u == "in") {
+		within = c.shakeDelta(engine.Neck)
+	}
 	n, cm, ok := engine.SwatchFor(c.filled(c.base()), within)
 	if !ok {
 		return c.s, c.reply("shake", "A swatch of at least 40 stitches and 40 rows between the marks serves most necks. Once the plan stands I can say it for yours.")

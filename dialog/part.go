@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 
 	"foldrow/dialog/answer"
 	"foldrow/engine"
@@ -109,12 +110,28 @@ func (c *turn) needleIs(p *engine.Plan, k engine.Key, cols []int, what string) (
 		return fmt.Sprintf("%s is not in work: the band runs from %s to %s.", c.m.Needle,
 			engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches)), true
 	}
-	for _, col := range cols {
-		if col == at {
-			return fmt.Sprintf("Yes, %s is a %s.", c.m.Needle, what), true
-		}
+	yes := "No, %s is not a %s."
+	if slices.Contains(cols, at) {
+		yes = "Yes, %s is a %s."
 	}
-	return fmt.Sprintf("No, %s is not a %s.", c.m.Needle, what), true
+	return fmt.Sprintf(yes, c.m.Needle, what) + " " + onNeedle(p, at), true
+}
+
+// onNeedle is what happens to the stitch in column at, in a sentence.
+func onNeedle(p *engine.Plan, at int) string {
+	text := "It stays a plain knit column"
+	switch {
+	case slices.Contains(p.EmptyColumns, at):
+		text = "It is out of work"
+	case slices.Contains(p.RibColumns, at):
+		text = "It is dropped and latched"
+	case at < p.In.Int(engine.EdgeStitches) || at >= p.BandStitches-p.In.Int(engine.EdgeStitches):
+		text = "It is an edge stitch and stays plain"
+	}
+	if slices.Contains(p.HemColumns, at) {
+		text += ", and a bump of the hem is hung on it"
+	}
+	return text + "."
 }
 
 func (c *turn) rehangPart(p *engine.Plan) (string, bool) {

@@ -88,6 +88,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return c.wearerProblem(p)
 	case "no-such-choice":
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
+	case "gauge-first":
+		return "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*."
 	case "nothing-on-table":
 		return "There is no what-if on the table to drop."
 	case "nothing-to-revise":

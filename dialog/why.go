@@ -192,8 +192,22 @@ func (c *turn) whyNotValue(p *engine.Plan) (State, Reply) {
 	if s := c.frontOpen(other); s != "" && !p.In.Same(other.In, engine.FrontCount) {
 		return c.s, c.reply("why", s+" It would change this:\n\n"+d)
 	}
-	if d == "" {
+	switch {
+	case c.hasAlready(p, a):
+		return c.s, c.reply("why", "That is what the plan has.")
+	case d == "":
 		return c.s, c.reply("why", "It would do just as well: nothing in the plan would change.")
 	}
 	return c.s, c.reply("why", "Nothing forbids it; you chose otherwise. It would change this:\n\n"+d)
+}
+
+// hasAlready reports whether the plan stands as the line would have it.
+func (c *turn) hasAlready(p *engine.Plan, a applied) bool {
+	for _, k := range a.keys {
+		rows := k == engine.DepthRows && a.in.Int(k) == p.LayerRows
+		if !rows && !p.In.Same(a.in, k) {
+			return false
+		}
+	}
+	return true
 }

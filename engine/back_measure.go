@@ -18,6 +18,16 @@ func SwatchFor(in Inputs, within Num) (stitches int, cm Num, ok bool) {
 	return stitches, wholeNum(stitches).Div(gauge), true
 }
 
+// WidthOf is how wide so many stitches lie in plain knitting, cm. ok is false
+// without a stitch gauge.
+func WidthOf(stitches int, in Inputs) (cm Num, ok bool) {
+	gauge := in.Num(StitchGauge)
+	if gauge.Sign() <= 0 || stitches < 1 {
+		return Num{}, false
+	}
+	return wholeNum(stitches).Mul(Int(10)).Div(gauge), true
+}
+
 // Calibrate is the change in stitch size for one click, percent, from the
 // stitch gauges of two swatches at two dial numbers: stitch width is one over
 // the gauge, and the looser swatch is the whole. ok is false where the dial

@@ -7,6 +7,9 @@ func (r *reading) openAnswer() (Meaning, bool) {
 	if open == "" || open == "keep" || r.asks() || r.b.problem.Code != "" || r.cue(WhatIf) && r.l.has("if", "suppos", "imagin") || r.cue(Undo) || r.ctx.Making {
 		return Meaning{}, false
 	}
+	if m, ok := r.calibration(); ok && m.Sets[0].Over > 0 {
+		return m, true // a swatch in rib tells no gauge
+	}
 	answers := false
 	for _, s := range r.b.sets {
 		answers = answers || OpenOf(s.Key) == open

@@ -12,6 +12,7 @@ import (
 //   - a row of 40 stitches gave 56 cm of yarn       -> row_yarn
 //   - 28.5 stitches at dial 5, 30 at dial 4         -> number_effect
 //   - rib swatch: 10 cm plain, 7 relaxed, 14 pulled -> rib_draw, rib_stretch
+//   - 20 stitches in rib measure 6 cm at rest       -> rib_draw
 //   - the sewn edge goes from 20 to 27 cm           -> edge_stretch
 func (r *reading) calibration() (Meaning, bool) {
 	for _, try := range []func() []Set{r.weighed, r.rowYarn, r.twoDials, r.edgeStretch, r.ribSwatch} {
@@ -69,7 +70,7 @@ func (r *reading) weighed() []Set {
 }
 
 func (r *reading) rowYarn() []Set {
-	oneRow := r.l.has("row")
+	oneRow := r.l.has("row", "unravel", "unravell", "unpick", "frog") // of a row, if nothing else is said
 	for _, i := range r.l.quantities() {
 		oneRow = oneRow || r.l.tokens[i].q.Unit == "row" && r.l.tokens[i].q.Value.Equal(engine.Int(1))
 	}
@@ -188,82 +189,4 @@ func (r *reading) edgeStretch() []Set {
 		a, b = b, a
 	}
 	return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
-}
-
-// ribSwatch takes three measured widths of the same stitches, or two.
-func (r *reading) ribSwatch() []Set {
-	if !r.l.has("rib", "relax", "stretch", "pull") {
-		return nil
-	}
-	lengths, _ := r.measured()
-	if len(lengths) == 1 { // "11 cm relaxed, 23 stretched": the unit is said once
-		unit := r.l.tokens[lengths[0]].q.Unit
-		for _, i := range r.l.quantities() {
-			if q := r.l.tokens[i].q; i > lengths[0] && q.Unit == "" && !q.Ordinal && !q.Range {
-				same := *q
-				same.Unit = unit
-				r.l.tokens[i].q = &same
-			}
-		}
-		lengths, _ = r.measured()
-	}
-	if len(lengths) < 2 {
-		return nil
-	}
-	var plain, relaxed, stretched engine.Num
-	for n, i := range lengths {
-		v, _ := r.l.tokens[i].q.Length()
-		switch r.stateNear(i, lengths, n) {
-		case "plain":
-			plain = v
-		case "stretched":
-			stretched = v
-		default:
-			relaxed = v
-		}
-	}
-	var out []Set
-	if plain.Sign() > 0 && relaxed.Sign() > 0 {
-		out = append(out, Set{Key: engine.RibDraw, Value: relaxed.Div(plain), Near: 1})
-	}
-	if stretched.Sign() > 0 && relaxed.Sign() > 0 {
-		out = append(out, Set{Key: engine.RibStretch, Value: stretched.Div(relaxed), Near: 1})
-	}
-	return out
-}
-
-// stateNear is the state named nearest to the length at token i: after it up
-// to the next length, or else just before it.
-func (r *reading) stateNear(i int, lengths []int, n int) string {
-	end := len(r.l.tokens)
-	if n+1 < len(lengths) {
-		end = lengths[n+1]
-	}
-	for j := i + 1; j < end && !(r.l.tokens[j].stop && j > i+1); j++ {
-		if s := swatchState(r.l.tokens[j].stem); s != "" {
-			return s
-		}
-	}
-	start := -1
-	if n > 0 {
-		start = lengths[n-1]
-	}
-	for j := i - 1; j > start; j-- {
-		if s := swatchState(r.l.tokens[j].stem); s != "" {
-			return s
-		}
-	}
-	return ""
-}
-
-func swatchState(stem string) string {
-	switch stem {
-	case "plain", "stockinett", "stocking", "flat":
-		return "plain"
-	case "stretch", "pull", "open":
-		return "stretched"
-	case "relax", "rest", "rib", "unstretch":
-		return "relaxed"
-	}
-	return ""
 }

@@ -24,10 +24,11 @@ const longest = 15
 // input.
 func (r *reading) finishedBand() (Meaning, bool) {
 	c, ok := r.cues[cameOut]
-	if !ok || !r.ctx.Knitted || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
+	told := !r.ctx.Making && (c.topic != "off" || r.l.has("finish", "finished") && r.l.has("band", "neckband"))
+	if !ok || !r.ctx.Knitted && !told || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
 		return Meaning{}, false
 	}
-	if c.topic == "off" && !r.ctx.Off {
+	if c.topic == "off" && r.ctx.Knitted && !r.ctx.Off {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: After, After: r.measures()}

@@ -49,6 +49,9 @@ type Set struct {
 	Relative bool `json:"relative,omitempty"`
 	// Times: Value multiplies what stands ("twice as deep").
 	Times bool `json:"times,omitempty"`
+	// Over: Value is the width, cm, of so many stitches, and its share of their
+	// plain width is meant.
+	Over int `json:"over,omitempty"`
 	// Unit is the unit the value was said in; Bare marks a number without
 	// one, whose unit was chosen because it is plausible.
 	Unit quantity.Unit `json:"unit,omitempty"`

@@ -157,7 +157,7 @@ func (r *reading) aboutNeedle() engine.Key {
 			return engine.HemNeedles
 		case r.l.has("two", "double", "decreas"):
 			return engine.Rehang
-		case r.l.has("on", "be"):
+		case r.l.has("on", "be", "at", "with", "happen", "about"):
 			return engine.RibColumns
 		}
 	}

@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -43,7 +44,7 @@ func (b *binder) phrasings() {
 	}
 }
 
-// told: "I have hung them all" reports work done; it sets no spacing.
+// told: "I have hung them all" reports work done or gone wrong; it sets nothing.
 func (b *binder) told(s setting, h hit) bool {
 	if s.key == engine.ClicksPerNumber && !b.l.has("dial", "click", "number", "mark", "tension", "third", "scale") && b.l.has("fold", "half") && !strings.HasSuffix(b.l.text, "thirds") {
 		return true // "fold it in half" tells of no dial
@@ -51,15 +52,13 @@ func (b *binder) told(s setting, h hit) bool {
 	if s.key == engine.RowsPerClick && s.isFix && !b.l.has("dial", "tension", "number", "grad", "tight", "click", "tighten") {
 		return true // "2x2 throughout" tells of no dial
 	}
-	if !b.ctx.Making || s.key != engine.HemEvery {
-		return false
-	}
-	for _, t := range b.l.tokens {
-		if t.text == "hung" {
-			return true
+	for i := h.from; i < h.to && s.isFix && !b.l.has("if"); i++ {
+		switch b.l.tokens[i].text {
+		case "dropped", "skipped", "omitted", "missed", "forgot", "forgotten":
+			return true // "I dropped the edge stitch" tells of a mishap
 		}
 	}
-	return false
+	return b.ctx.Making && s.key == engine.HemEvery && slices.ContainsFunc(b.l.tokens, func(t token) bool { return t.text == "hung" })
 }
 
 // slotValue is the quantity that a phrasing holds for its key.

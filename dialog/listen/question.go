@@ -120,7 +120,7 @@ func (r *reading) subjectless(i int) bool {
 	switch r.l.tokens[i].text {
 	case "is", "are":
 		if next.q == nil && !r.l.question {
-			return !subject(next.text) // "is jacket with buttons"
+			return next.needle == "" && !subject(next.text) // "is jacket with buttons"
 		}
 		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct")
 	}
