@@ -90,6 +90,10 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.restart(w)
 	case "spoils":
 		return c.spoilsReply(w)
+	case "about":
+		return c.aboutReply(w)
+	case "right":
+		return c.rightReply(w)
 	}
 	return c.stepReply("")
 }

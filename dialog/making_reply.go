@@ -6,6 +6,7 @@ import (
 
 	"foldrow/dialog/answer"
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // stepReply shows what is to be done now: the step she is at, or the part of
@@ -166,17 +167,49 @@ func (c *turn) whereReply(w where) (State, Reply) {
 // and where to read on.
 func (c *turn) spoilsReply(w where) (State, Reply) {
 	card := w.card()
-	text := "**" + w.title() + "**\n\nWhat spoils it: " + card.Section("spoils") + c.cautionText(card)
-	var more []string
-	for _, id := range card.List("howto") {
+	return c.s, c.reply("step", "**"+w.title()+"**\n\nWhat spoils it: "+card.Section("spoils")+c.cautionText(card)+askAbout(c.explains(card)))
+}
+
+// aboutReply explains the step: the first of the cards that do, whole, what
+// spoils it, and the names of the others.
+func (c *turn) aboutReply(w where) (State, Reply) {
+	card, cards := w.card(), c.explains(w.card())
+	text := "**" + w.title() + "**"
+	if len(cards) > 0 {
+		text += "\n\n" + c.cardText(cards[0])
+		cards = cards[1:]
+	}
+	return c.s, c.reply("step", text+"\n\nWhat spoils it: "+card.Section("spoils")+askAbout(cards))
+}
+
+// rightReply tells how to know that the step is right.
+func (c *turn) rightReply(w where) (State, Reply) {
+	card := w.card()
+	return c.s, c.reply("step", "**"+w.title()+"**\n\nIt is right so: "+c.voice().Fill(card.Section("right"), w.p)+
+		"\n\nWhat spoils it: "+card.Section("spoils")+"\n\nSomething looks otherwise? Say what you see.")
+}
+
+// explains is the cards of howto.md that explain a step.
+func (c *turn) explains(step rules.Card) []rules.Card {
+	var cards []rules.Card
+	for _, id := range step.List("howto") {
 		if h, ok := c.book.Card("howto", id); ok {
-			more = append(more, "*"+lower(h.Fields["title"])+"*")
+			cards = append(cards, h)
 		}
 	}
-	if len(more) > 0 {
-		text += "\n\nAsk about: " + strings.Join(more, ", ") + "."
+	return cards
+}
+
+// askAbout names cards to ask for, in a paragraph of its own.
+func askAbout(cards []rules.Card) string {
+	var names []string
+	for _, h := range cards {
+		names = append(names, "*"+lower(h.Fields["title"])+"*")
 	}
-	return c.s, c.reply("step", text)
+	if len(names) == 0 {
+		return ""
+	}
+	return "\n\nAsk about: " + strings.Join(names, ", ") + "."
 }
 
 // overText is said when the last step is done: what comes next.
