@@ -98,6 +98,9 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 			s.Value = s.Value.Neg()
 		}
 	}
+	if k == engine.NeckBody && s.Relative {
+		s.Key = engine.Neck // nobody's own neck grows
+	}
 	if k == engine.DepthRows && b.inAll(i) {
 		s.InAll = true
 	}

@@ -55,6 +55,10 @@ func (b *binder) negatedAt(n int) bool {
 			switch t.text {
 			case "not", "never", "without":
 				return true
+			case "of", "than":
+				if b.l.refuses(j) {
+					return true
+				}
 			case "but", "and", "just", "only", "rather", "instead":
 				return false
 			}
@@ -64,6 +68,20 @@ func (b *binder) negatedAt(n int) bool {
 		}
 		if t.stop {
 			return false
+		}
+	}
+	return false
+}
+
+// refuses: "instead of", "rather than" and "I'd rather ... than" lead to what
+// is not wanted.
+func (l *Line) refuses(j int) bool {
+	if j > 0 && (l.tokens[j-1].text == "instead" || l.tokens[j-1].text == "rather") {
+		return true
+	}
+	for k := 0; k < j && l.tokens[j].text == "than"; k++ {
+		if w := l.tokens[k].text; w == "rather" || w == "prefer" || w == "sooner" {
+			return true
 		}
 	}
 	return false
@@ -83,6 +101,10 @@ func (r *reading) negated() bool {
 			switch t.text {
 			case "not", "never", "without":
 				return true
+			case "of", "than":
+				if r.l.refuses(j) {
+					return true
+				}
 			case "but":
 				if j > 0 && r.l.tokens[j-1].text == "anything" {
 					return true

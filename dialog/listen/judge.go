@@ -65,6 +65,9 @@ func (r *reading) aboutThat() (Meaning, bool) {
 	if open := r.ctx.Open; open == "" || open == "keep" || open == "garment" || !r.asks() || len(r.l.quantities()) > 0 || r.l.has("if") {
 		return Meaning{}, false
 	}
+	if r.ctx.Open == "gauge" && !r.cue(Measure) && !r.cue(Why) && !r.cue(Undo) && !r.cue(Notebook) && (r.l.has("swatch", "gaug") || r.l.has("stitch") && r.l.has("row")) && !r.l.has("know") {
+		return r.measureMeaning("how", nil), true
+	}
 	for _, form := range [][]string{{"is", "that"}, {"is", "it"}, {"is", "this"}, {"do", "you", "mean"}, {"does", "that"}, {"does", "it"}} {
 		if r.beginsWith(form) && len(r.b.sets) > 0 {
 			return r.measureMeaning("how", nil), true
@@ -96,7 +99,7 @@ func (r *reading) likelyResult() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.result.best(r.l)
-	if f.cover < 0.95 || f.mass < 4 || f.share < 0.45 {
+	if f.cover < 0.95 || f.mass < 4 || f.share < 0.4 {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Number, Keys: []engine.Key{engine.Key(f.card)}}

@@ -23,7 +23,7 @@ func (r *reading) measure() (Meaning, bool) {
 	if !ok || r.b.problem.Code == "range" && !r.asks() {
 		return Meaning{}, false
 	}
-	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment)) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment) && !(c.topic == "usual" && open && !r.setsBut(engine.KeyWearer))) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
 		return Meaning{}, false
 	}
 	if c.topic == "how" && len(keys) == 0 {

@@ -56,7 +56,7 @@ func (x *Lexicon) rewrite(l *Line) {
 			}
 			h := hit{from: i}
 			to, _, ok := w.from(l, 0, i, &h)
-			if !ok || to <= i {
+			if !ok || to <= i || len(w.to) == 0 && to-i == len(l.tokens) {
 				continue
 			}
 			l.put(i, to, w.to)

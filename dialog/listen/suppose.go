@@ -7,6 +7,9 @@ import (
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
+	if r.l.tokens[r.l.begin].text == "use" && !r.l.question && r.ctx.Open != "keep" {
+		return Meaning{}, false // "use 2x2 instead of 1x1" is an order
+	}
 	if first := r.l.tokens[r.l.begin].text; (first == "how" || first == "which") && r.measureForm() && len(r.askedFor()) > 0 && len(r.b.sets) > 0 {
 		return Meaning{}, false // "how many stitches do I pick up if the edge is 50 cm" asks for the number
 	}

@@ -8,6 +8,14 @@ import (
 // notOurs drops numbers that are no measure of the plan: ages, sizes, times.
 func (b *binder) notOurs() {
 	for _, i := range b.l.quantities() {
+		if q := b.l.tokens[i].q; q.Range && q.Value.Equal(q.High) && b.ctx.Open == "gauge" {
+			b.dropped[i] = true // "on a square of ten to ten"
+			continue
+		}
+		if i > 1 && b.l.tokens[i].text == "one" && b.l.tokens[i-1].q == nil && oneOf(b.l.tokens[i-2].text, []string{"a", "an", "the", "this", "that"}) {
+			b.dropped[i] = true // "a doubled one"
+			continue
+		}
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
 			case "ball", "skein", "hank", "cone":

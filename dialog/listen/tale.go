@@ -72,15 +72,41 @@ func (r *reading) tale() (Meaning, bool) {
 			tales, told = append(tales, sub), append(told, m)
 		}
 	}
-	if wish == nil || len(tales) == 0 {
+	if wish == nil {
+		return r.mishapTold(tales, told)
+	}
+	if len(tales) == 0 {
 		return Meaning{}, false
 	}
 	for n, sub := range tales {
+		if told[n].Kind == Trouble && (want.Kind == HowTo || want.Kind == Measure) && len(tales) == 1 && wish.asksHelp() {
+			return told[n], true
+		}
 		if !sub.canPass(told[n], wish, want) {
 			return Meaning{}, false
 		}
 	}
 	return want, true
+}
+
+// mishapTold: one sentence tells of a mishap and the other only asks for help
+// ("One of two loops is lost. How do I repair this?").
+func (r *reading) mishapTold(tales []*reading, told []Meaning) (Meaning, bool) {
+	var m Meaning
+	for n, sub := range tales {
+		switch {
+		case told[n].Kind == Trouble && m.Kind == Nothing:
+			m = told[n]
+		case !sub.asksHelp():
+			return Meaning{}, false
+		}
+	}
+	return m, m.Kind == Trouble
+}
+
+// asksHelp: a short question that names nothing.
+func (r *reading) asksHelp() bool {
+	return r.asks() && len(r.l.mentions) == 0 && r.noFigures() && r.l.words() <= 7 || r.l.words() <= 2 && r.l.has("help", "please")
 }
 
 // answersAfter: "can I give you rows instead? I would like twelve": the last

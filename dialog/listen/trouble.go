@@ -11,19 +11,25 @@ func (r *reading) troubleSure() bool {
 // troubleFirst takes a description of a trouble before "why" and questions
 // can: "why does my band flare".
 func (r *reading) troubleFirst() (Meaning, bool) {
+	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 && r.wantsMend() {
+		return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
+	}
 	if r.b.sure() || r.b.has(engine.YarnLength) || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
 	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
-	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() {
+	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() || r.duty() {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
 	if r.cue(Why) && f.share < 0.45 || r.shortAsk() && r.contentLeft() == 0 && !r.l.has("be", "out", "off", "short") {
 		return Meaning{}, false // "columns to latch, loops" names numbers only
+	}
+	if r.wantsMend() && f.cover >= 0.97 && f.mass >= 3.2 {
+		return r.troubleMeaning(), true
 	}
 	if r.l.has("how") && h.score() > f.score() || r.asks() && !r.cue(Why) && h.score() > 0.8*f.score() && f.cover < 0.97 || r.namesResult() && (f.cover < 0.95 || r.asksNumber() && (f.mass < 7 || f.cover < 0.99)) {
 		return Meaning{}, false
@@ -34,11 +40,30 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	return Meaning{}, false
 }
 
+// duty: "which stitches are the ones I have to drop" asks what must be done;
+// the words of a mishap in it tell of none.
+func (r *reading) duty() bool {
+	if !r.asks() || r.wantsMend() || !r.l.has("which", "what", "where", "when", "know") {
+		return false
+	}
+	for i := r.l.begin; i+1 < r.l.end; i++ {
+		t := r.l.tokens[i].text
+		if (t == "have" || t == "need" || t == "supposed") && r.l.tokens[i+1].text == "to" || t == "must" || t == "should" {
+			f, _ := r.x.result.best(r.l)
+			return f.cover >= 0.95 && f.mass >= 4
+		}
+	}
+	return false
+}
+
 // wantsMend: what stands before "what can I do?" is something gone wrong.
 func (r *reading) wantsMend() bool {
 	for i := r.l.begin + 2; i+2 < r.l.end; i++ {
 		t := r.l.tokens
 		if t[i].text == "what" && (t[i].stop || t[i-1].text == "and" || t[i-1].text == "so") && oneOf(t[i+1].text, []string{"can", "should", "do", "must", "shall", "now", "to"}) {
+			return true
+		}
+		if t[i].text == "how" && r.l.has("repair", "mend", "fix", "rescue", "correct", "undo", "save") {
 			return true
 		}
 	}
@@ -47,7 +72,7 @@ func (r *reading) wantsMend() bool {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
-	if r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
+	if r.duty() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false // "too deep" at the question for the depth
 	}
 	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {

@@ -7,7 +7,7 @@ import (
 	"foldrow/dialog/listen/quantity"
 )
 
-var ribSaid = regexp.MustCompile(`(?:^|[ =])([1-5]|one|two|three|four|five)( and | an' |/| / |:| : |&| & | by )([1-5]|one|two|three|four|five)(?:$|[ ,.!])`)
+var ribSaid = regexp.MustCompile(`(?:^|[ =])([1-5]|one|two|three|four|five)( and | to | on | plus | an' |/| / |:| : |&| & | by )([1-5]|one|two|three|four|five)(?:$|[ ,.!])`)
 
 // unglue sets the blanks that a thumb left out: "neck42cm rib2x2" is "neck
 // 42cm rib 2x2", "40vm" is "40cm". Only a word that rules/ knows is parted
@@ -63,7 +63,7 @@ func ribSigns(text string, open bool) string {
 	for _, w := range []string{"rib", "ribs", "ribbing", "k:p =", "rib is", "rib of", "ribs of"} {
 		named = named || strings.HasSuffix(lead, w)
 	}
-	if !named && !(open && len(strings.Fields(lead)) <= 3) {
+	if !named && !(open && len(strings.Fields(lead)) <= 5) {
 		return text
 	}
 	return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[6]:at[7]]) + text[at[7]:]

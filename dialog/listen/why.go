@@ -11,6 +11,9 @@ func (r *reading) why() (Meaning, bool) {
 	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {
 		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
 	}
+	if h, _ := r.x.howto.best(r.l); r.l.has("explain", "describ") && r.l.has("how") && h.cover >= 0.9 {
+		return Meaning{}, false // "explain to me how the hem is hung"
+	}
 	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
 	if r.l.has("tighter", "graded", "grading", "grade") && len(r.l.quantities()) == 0 {
 		m.Keys = append([]engine.Key{engine.Tension}, m.Keys...)
