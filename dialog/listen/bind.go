@@ -18,6 +18,7 @@ type binder struct {
 	sets    []Set
 	at      []int // token of each set
 	problem Problem
+	hearing bool // a value of others, or of another time, was put aside
 }
 
 // bind lists what the line sets. A problem tells of a quantity that is there
@@ -45,6 +46,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.onBody()
 	b.order()
 	b.unsay()
+	b.hearsay()
 	b.twice()
 	return b
 }

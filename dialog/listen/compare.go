@@ -107,7 +107,7 @@ func layersSet(n int64) Set { return Set{Key: engine.Layers, Value: engine.Int(n
 func (r *reading) compare() (Meaning, bool) {
 	alts := r.alternatives()
 	cue, ok := r.cues[Compare]
-	if r.b.problem.Code == "range" || len(alts) > 1 && !ok && !r.asks() && !r.cue(WhatIf) {
+	if r.b.problem.Code == "range" || len(alts) > 1 && !ok && !r.asks() && !r.cue(WhatIf) && !r.l.has("beside", "versus", "against") {
 		return Meaning{}, false
 	}
 	if len(r.b.sets) == 1 && r.b.sets[0].Key == engine.Layers && r.l.has("single") && r.l.has("double", "doubl") {

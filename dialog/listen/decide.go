@@ -136,6 +136,11 @@ func (r *reading) beyond() (Meaning, bool) {
 	if r.ctx.Making && r.cues[Step].topic == "where" {
 		return Meaning{}, false // "phone rang, where was I"
 	}
+	for _, s := range r.b.sets {
+		if OpenOf(s.Key) == r.ctx.Open && !r.asks() {
+			return Meaning{}, false // "I measured again after lunch and it is 42"
+		}
+	}
 	if !r.cue(Outside) || r.cue(Notebook) || r.sureBut(engine.KeyGarment) || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
 		return Meaning{}, false
 	}

@@ -11,6 +11,9 @@ func (b *binder) notOurs() {
 		if q := b.l.tokens[i].q; q.Range && q.Value.Equal(q.High) && b.ctx.Open == "gauge" {
 			b.dropped[i] = true // "on a square of ten to ten"
 			continue
+		} else if b.yearAt(i, q) {
+			b.dropped[i] = true
+			continue
 		}
 		if i > 1 && b.l.tokens[i].text == "one" && b.l.tokens[i-1].q == nil && oneOf(b.l.tokens[i-2].text, []string{"a", "an", "the", "this", "that"}) {
 			b.dropped[i] = true // "a doubled one"
