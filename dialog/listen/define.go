@@ -8,7 +8,7 @@ func (r *reading) meaningOf() (Meaning, bool) {
 	if len(r.b.sets) > 0 || r.numbersGiven() || !plain && !purpose && !begins || r.wentWrong() {
 		return Meaning{}, false
 	}
-	if i := r.l.begin + 2; !plain && !purpose && i < len(r.l.tokens) && oneOf(r.l.tokens[i].text, []string{"the", "my", "our"}) {
+	if i := r.l.begin + 2; !plain && !purpose && !r.l.has("explain") && i < len(r.l.tokens) && oneOf(r.l.tokens[i].text, []string{"the", "my", "our"}) {
 		return Meaning{}, false // "what are the columns to latch" asks which
 	}
 	f, _ := r.x.howto.best(r.l)

@@ -120,7 +120,7 @@ func (r *reading) negated() bool {
 
 // story: somebody else's knitting, or the knitter's own of another time.
 func (r *reading) story() bool {
-	if r.b.hearing {
+	if r.b.hearing || r.b.ordered() {
 		return false
 	}
 	if r.l.has("friend", "book", "magazin", "people", "previously", "neighbour", "teacher") {

@@ -5,7 +5,11 @@ import "foldrow/dialog/listen/quantity"
 // hearsay drops what others did, or she herself another time, where the line
 // says as well what she wants now: "my sister used 2x2, I want 1x1".
 func (b *binder) hearsay() {
-	if len(b.sets) < 2 || b.l.has("why") {
+	if b.l.has("why") || b.asked {
+		return
+	}
+	b.rather()
+	if len(b.sets) < 2 {
 		return
 	}
 	for n := 0; n < len(b.sets); n++ {
@@ -21,10 +25,37 @@ func (b *binder) hearsay() {
 	}
 }
 
+// rather: "the last one was 4 cm deep, make this one 3 cm": a number that
+// nothing has taken is of the same thing.
+func (b *binder) rather() {
+	free := b.free()
+	if len(b.sets) == 1 && !b.toldAt(0) {
+		for _, i := range free { // "hers was 42 wide, make the neck 40"
+			if b.tells(i) && accepts(b.x.spans[b.sets[0].Key].Dimension, b.l.tokens[i].q) {
+				b.used[i], b.hearing = true, true
+			}
+		}
+		return
+	}
+	if len(b.sets) != 1 || len(free) != 1 || !b.toldAt(0) || b.sets[0].Rib.IsSet() {
+		return
+	}
+	i, k := free[0], b.sets[0].Key
+	from, to := b.clauseOf(i)
+	if from <= b.at[0] && b.at[0] < to || !accepts(b.x.spans[k].Dimension, b.l.tokens[i].q) || b.tells(i) {
+		return
+	}
+	if b.add(k, i, 1) {
+		b.sets, b.at, b.hearing = b.sets[1:], b.at[1:], true
+	}
+}
+
 // toldAt: the clause of set n tells of others or of another time, and wishes
 // for nothing.
-func (b *binder) toldAt(n int) bool {
-	from, to := b.clauseOf(b.at[n])
+func (b *binder) toldAt(n int) bool { return b.tells(b.at[n]) }
+
+func (b *binder) tells(at int) bool {
+	from, to := b.clauseOf(at)
 	told := false
 	for i, t := range b.l.tokens[from:to] {
 		if t.q != nil {
@@ -39,6 +70,22 @@ func (b *binder) toldAt(n int) bool {
 		told = told || b.x.senses["others"][t.stem] || b.x.senses["others"][t.text]
 	}
 	return told
+}
+
+// ordered: every value stands in a clause that wishes for it, whatever the
+// other clauses tell.
+func (b *binder) ordered() bool {
+	for _, at := range b.at {
+		from, to := b.clauseOf(at)
+		wished := false
+		for _, t := range b.l.tokens[from:to] {
+			wished = wished || oneOf(t.text, []string{"want", "please", "make", "set", "change", "prefer", "let", "take"})
+		}
+		if !wished || from == 0 && to == len(b.l.tokens) {
+			return false
+		}
+	}
+	return len(b.at) > 0
 }
 
 // clauseOf is the stretch of tokens between two stops, or between "but" and

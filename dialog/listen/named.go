@@ -62,7 +62,11 @@ func (b *binder) inSwatch(m mention) mention {
 	case engine.DepthRows:
 		m.key = engine.RowGauge
 	case engine.BandStitches:
-		m.key, m.result = engine.StitchGauge, false
+		for _, t := range b.l.tokens[m.from:m.to] {
+			if t.stem == "stitch" || t.stem == "sts" {
+				m.key, m.result = engine.StitchGauge, false
+			}
+		}
 	}
 	return m
 }

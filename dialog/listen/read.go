@@ -119,6 +119,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).ribFor,
 		(*reading).countDoubted,
 		(*reading).asked,
+		(*reading).surelyHow,
 		(*reading).plainNumber,
 		(*reading).foreseen,
 		(*reading).troubleFirst,

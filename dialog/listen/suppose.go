@@ -7,6 +7,9 @@ import (
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
+	if r.cues["fits"].topic == "enough" && len(r.b.sets) == 1 && r.b.has(engine.YarnLeft) {
+		return Meaning{}, false // "will it be enough if I have 40 g"
+	}
 	if r.l.tokens[r.l.begin].text == "use" && !r.l.question && r.ctx.Open != "keep" {
 		return Meaning{}, false // "use 2x2 instead of 1x1" is an order
 	}

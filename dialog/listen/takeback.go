@@ -19,6 +19,9 @@ func (b *binder) notOurs() {
 			b.dropped[i] = true // "a doubled one"
 			continue
 		}
+		if i+1 < len(b.l.tokens) && b.l.tokens[i+1].text == "times" && (i+2 == len(b.l.tokens) || !oneOf(b.l.tokens[i+2].text, []string{"as", "the", "its", "deeper", "wider"})) {
+			b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("measur", "count", "check", "try", "tri", "did", "wash", "tell", "told") // "I measured it three times"
+		}
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
 			case "ball", "skein", "hank", "cone":

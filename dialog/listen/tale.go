@@ -63,7 +63,7 @@ func (r *reading) tale() (Meaning, bool) {
 		sub, m := r.alone(part)
 		switch {
 		case sub == nil:
-		case r.wishes(m) && !(n < len(parts)-1 && sub.narrates() && !sub.asks()):
+		case r.wishes(m) && !(n < len(parts)-1 && !sub.asks() && (sub.narrates() || len(sub.b.sets) == 0 && r.answered(m) && strings.HasSuffix(r.l.text, "?"))):
 			if wish != nil {
 				return Meaning{}, false
 			}
@@ -75,7 +75,7 @@ func (r *reading) tale() (Meaning, bool) {
 	if wish == nil {
 		return r.mishapTold(tales, told)
 	}
-	if len(tales) == 0 {
+	if len(tales) == 0 || want.Kind == Shake && len(wish.l.mentions) == 0 {
 		return Meaning{}, false
 	}
 	for n, sub := range tales {
@@ -113,7 +113,7 @@ func (r *reading) asksHelp() bool {
 // sentence states what the open question asks for, the one before it only
 // asked for leave.
 func (r *reading) answersAfter(parts []string) (Meaning, bool) {
-	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() || r.b.problem.Code != "" || len(r.b.sets) == 0 {
+	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() {
 		return Meaning{}, false
 	}
 	last := parts[len(parts)-1]
@@ -121,13 +121,40 @@ func (r *reading) answersAfter(parts []string) (Meaning, bool) {
 	if len(l.tokens) == 0 || l.question || (&reading{x: r.x, l: l, ctx: r.ctx}).askForm() {
 		return Meaning{}, false
 	}
-	from := strings.LastIndex(r.l.text, last)
-	for n, s := range r.b.sets {
-		if r.l.tokens[r.b.at[n]].start < from || OpenOf(s.Key) != r.ctx.Open {
-			return Meaning{}, false
+	if r.b.problem.Code == "" && r.answersOpen(r.b.sets) && r.allFrom(strings.LastIndex(r.l.text, last)) {
+		return r.setsMeaning(Values), true
+	}
+	_, m := r.alone(last)
+	return m, m.Kind == Values && r.answersOpen(m.Sets) && r.figuresIn(parts[:len(parts)-1]) == 0
+}
+
+// allFrom: every value stands at or behind that place of the text.
+func (r *reading) allFrom(from int) bool {
+	for _, at := range r.b.at {
+		if r.l.tokens[at].start < from {
+			return false
 		}
 	}
-	return r.setsMeaning(Values), true
+	return true
+}
+
+// answersOpen: all sets answer the open question.
+func (r *reading) answersOpen(sets []Set) bool {
+	for _, s := range sets {
+		if OpenOf(s.Key) != r.ctx.Open {
+			return false
+		}
+	}
+	return len(sets) > 0
+}
+
+// figuresIn counts the numbers of the sentences.
+func (r *reading) figuresIn(parts []string) int {
+	n := 0
+	for _, part := range parts {
+		n += len(r.x.line(part).quantities())
+	}
+	return n
 }
 
 // wishes: the meaning can be what a line is about.
@@ -141,6 +168,16 @@ func (r *reading) wishes(m Meaning) bool {
 		return r.ctx.Making
 	case Notebook:
 		return m.Topic != "open" && m.Topic != "rename" && m.Topic != "delete"
+	}
+	return false
+}
+
+// answered: the meaning is a question's; of a sentence that asks nothing it is
+// a guess.
+func (r *reading) answered(m Meaning) bool {
+	switch m.Kind {
+	case HowTo, Measure, Number, Show, Help:
+		return true
 	}
 	return false
 }
@@ -167,7 +204,7 @@ func (r *reading) canPass(m Meaning, wish *reading, want Meaning) bool {
 	if !names && r.noFigures() && r.craftWords() == 0 && !r.asks() && (m.Kind == Unclear || m.Kind == Outside || m.Kind == Chat || m.Kind == Nothing || m.Kind == Keep || m.Kind == Help || m.Kind == Step && m.Move.Count == 0) {
 		return true // idle talk
 	}
-	if !r.narrates() || m.Kind == Trouble && r.troubleSure() && !r.firmWish(want) {
+	if !r.narrates() && !(r.noFigures() && !r.asks() && r.answered(m)) || m.Kind == Trouble && r.troubleSure() && !r.firmWish(want) {
 		return false
 	}
 	leans := len(wish.l.mentions) == 0 && wish.l.has("it", "that", "this", "they", "them", "one")

@@ -24,7 +24,7 @@ func (r *reading) values() (Meaning, bool) {
 		}
 		return m, true
 	}
-	if r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
+	if r.accident() || r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
 		return r.unclear(), true
 	}
 	return r.setsMeaning(Values), true

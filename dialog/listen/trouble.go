@@ -14,6 +14,13 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 && r.wantsMend() {
 		return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
 	}
+	if r.accident() {
+		f, _ := r.x.trouble.best(r.l)
+		if f.cover >= 0.6 && f.mass >= 2.2 {
+			return r.troubleMeaning(), true
+		}
+		return Meaning{}, false
+	}
 	if r.b.sure() || r.b.has(engine.YarnLength) || r.cue(Measure) && r.ctx.Open != "" || r.ctx.Open == "keep" && (r.cue(Keep) || r.cue(Drop)) || r.cue(Undo) || r.cue(Notebook) {
 		return Meaning{}, false
 	}
@@ -38,6 +45,12 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 		return r.troubleMeaning(), true
 	}
 	return Meaning{}, false
+}
+
+// accident: the line tells of a mishap that has happened, and wishes for
+// nothing: "one stitch has fallen at the edge" sets no edge stitches.
+func (r *reading) accident() bool {
+	return r.spokenSense("accident") && !r.spokenSense("wish") && !r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && len(r.b.sets) > 0
 }
 
 // duty: "which stitches are the ones I have to drop" asks what must be done;
