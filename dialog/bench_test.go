@@ -22,7 +22,7 @@ const slowest = 2 * time.Millisecond
 const mostOfRendering = 0.2
 
 // BenchmarkHear is the listener alone, on lines of 200 characters: words that
-// name many things, words that name nothing, and slips that want correcting.
+// name many things, words that name nothing, several sentences, and slips that want correcting.
 func BenchmarkHear(b *testing.B) {
 	book, err := rules.Load()
 	require.NoError(b, err)
@@ -31,6 +31,7 @@ func BenchmarkHear(b *testing.B) {
 	for name, text := range map[string]string{
 		"craft": "what if the neck is 43 cm and the rib is 2x2 and the band is 3 1/2 cm deep with 2 edge stitches ",
 		"other": "my aunt went to the market on a rainy day and came home late with eleven apples and an umbrella ",
+		"told":  "my aunt went to market on a rainy day. she came home with eleven apples. I knitted the neck and it gapes. ",
 		"slips": "waht if teh nekc is 43 cm annd the ribb is 2x2 adn the bnad is 3.5 cm depe wiht 2 edeg sttiches ",
 	} {
 		line := strings.Repeat(text, 3)[:200]
