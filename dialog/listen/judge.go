@@ -83,6 +83,9 @@ func (r *reading) aboutThat() (Meaning, bool) {
 	if r.ctx.Open == "gauge" && !r.cue(Measure) && !r.cue(Why) && !r.cue(Undo) && !r.cue(Notebook) && (r.l.has("swatch", "gaug") || r.l.has("stitch") && r.l.has("row")) && !r.l.has("know") {
 		return r.measureMeaning("how", nil), true
 	}
+	if r.wearer() && !r.setsBut(engine.KeyWearer) && !r.cue(WhatIf) {
+		return r.measureMeaning("usual", nil), true // "for a man how many?"
+	}
 	for _, form := range [][]string{{"is", "that"}, {"is", "it"}, {"is", "this"}, {"do", "you", "mean"}, {"does", "that"}, {"does", "it"}} {
 		if r.beginsWith(form) && len(r.b.sets) > 0 {
 			return r.measureMeaning("how", nil), true
@@ -110,7 +113,7 @@ func (r *reading) toldByMe() (Meaning, bool) {
 // likelyResult: a question that nothing else knew, with all the words of one
 // result.
 func (r *reading) likelyResult() (Meaning, bool) {
-	if !r.asks() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) {
+	if !r.asks() || len(r.b.sets) > 0 || r.figures() > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.result.best(r.l)
@@ -123,6 +126,17 @@ func (r *reading) likelyResult() (Meaning, bool) {
 	}
 	r.part(&m)
 	return m, true
+}
+
+// figures counts the numbers that are more than a place in a list.
+func (r *reading) figures() int {
+	n := 0
+	for _, i := range r.l.quantities() {
+		if !r.l.tokens[i].q.Ordinal {
+			n++
+		}
+	}
+	return n
 }
 
 // served: "she wants a 44 neck, how many stitches would that be": the value

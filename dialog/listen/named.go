@@ -167,7 +167,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Stitches:
 		return q.Unit == "" || q.Unit == "st"
 	case rules.Needles:
-		return (q.Unit == "" || q.Unit == "needle" || q.Unit == "st") && !(q.Words && q.Value.Cmp(ten) < 0) // "one needle carries nothing" is no bed
+		return !q.Ordinal && (q.Unit == "" || q.Unit == "needle" || q.Unit == "st") && !(q.Words && q.Value.Cmp(ten) < 0) // "one needle carries nothing" is no bed
 	case rules.Count:
 		return q.Unit == "" && !q.Ordinal && q.Value.IsInt()
 	case rules.Bumps:

@@ -126,7 +126,7 @@ func (r *reading) number() (Meaning, bool) {
 	if r.howToForm() && r.l.has("find", "know", "measur", "calculat", "check") || r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {
 		return Meaning{}, false
 	}
-	if h, _ := r.x.howto.best(r.l); !r.aboutRow() && (r.l.has("waste", "ravel", "buy", "wash") || !r.asksNumber() && len(r.l.quantities()) == 0 && h.cover >= 0.6 && h.mass > 3 && r.contentLeft() >= 2) {
+	if h, _ := r.x.howto.best(r.l); !r.aboutRow() && r.aboutNeedle() == "" && (r.l.has("waste", "ravel", "buy", "wash") || !r.asksNumber() && len(r.l.quantities()) == 0 && h.cover >= 0.6 && h.mass > 3 && r.contentLeft() >= 2) {
 		return Meaning{}, false // a technique with a number's name in it
 	}
 	if !r.asks() && r.l.has("be") {

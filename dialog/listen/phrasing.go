@@ -75,8 +75,11 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			if k == engine.YokeStitches && b.ctx.Open == "gauge" && !b.l.has("yoke", "yok", "wast", "waste", "wait", "live", "hold") {
 				return 0, false
 			}
-			if q.Unit == "" && k == engine.RowYarn && b.ctx.Open == "gauge" {
-				return 0, false // "the stitches are 28" tells the gauge
+			if q.Unit == "" && k == engine.RowYarn && !b.l.has("yarn", "wool", "thread", "loop") {
+				return 0, false // "the stitches are 28" tells of no yarn
+			}
+			if k == engine.DepthRows && b.ctx.Open == "gauge" {
+				return 0, false // "38 rows high" is of the swatch
 			}
 			if q.Unit == "" && (k == engine.YarnLeft && !b.l.has("yarn", "wool", "gram", "left") || k == engine.NeedlePitch && !b.l.has("pitch", "spac", "apart")) {
 				return 0, false

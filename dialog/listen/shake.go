@@ -14,7 +14,7 @@ func (r *reading) outright() bool {
 		if s.Relative && r.l.has("take", "add", "remov", "knock", "cut", "put") {
 			return true
 		}
-		if s.Times || s.Near > 0 && !s.Relative && (s.Key == engine.Neck || s.Key == engine.Depth || s.Key == engine.Head || s.Key == engine.NeckBody) && within(s.Value, r.x.spans[s.Key].Usual) && !r.asks() && !r.l.has("if") {
+		if s.Times || s.Near > 0 && !s.Relative && s.Key != engine.StitchGauge && s.Key != engine.RowGauge && within(s.Value, r.x.spans[s.Key].Usual) && !r.asks() && !r.l.has("if") {
 			return true
 		}
 	}

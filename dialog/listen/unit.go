@@ -46,7 +46,7 @@ func (b *binder) byUnit() {
 			}
 		case isLength(q.Unit):
 			b.byTopic(i)
-		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0 && b.l.has("every", "each", "hem", "bump"):
+		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0 && b.l.has("every", "each", "hang"):
 			b.add(engine.HemEvery, i, 0)
 		case q.Unit == "" && !q.Ordinal && b.asked && !q.Words:
 			b.byTopic(i)
