@@ -100,6 +100,9 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 			s.Value = s.Value.Neg()
 		}
 	}
+	if s.Relative && !s.Times && b.newThing(k) {
+		s.Relative = false // "add a slit of 6 cm"
+	}
 	if k == engine.NeckBody && s.Relative {
 		s.Key = engine.Neck // nobody's own neck grows
 	}
@@ -109,6 +112,16 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 	b.used[i] = true
 	b.sets, b.at = append(b.sets, s), append(b.at, i)
 	return true
+}
+
+// newThing: the name of k has "a" before it: it is brought in, not made more.
+func (b *binder) newThing(k engine.Key) bool {
+	for _, m := range b.l.mentions {
+		if m.key == k && m.from > 0 && (b.l.tokens[m.from-1].text == "a" || b.l.tokens[m.from-1].text == "an") {
+			return b.l.has("add", "put")
+		}
+	}
+	return false
 }
 
 // inAll: "22 rows in all" counts both layers.

@@ -32,6 +32,9 @@ func (r *reading) measure() (Meaning, bool) {
 	if h, _ := r.x.howto.best(r.l); !open && c.topic == "how" && h.cover >= 0.9 && h.share >= 0.4 && !r.l.has("measur") {
 		return Meaning{}, false
 	}
+	if h, _ := r.x.howto.best(r.l); !open && c.topic == "usual" && h.cover >= 0.97 && h.mass >= 4 && h.share >= 0.45 {
+		return Meaning{}, false // "what is the best cast off for a neck"
+	}
 	if !open && c.topic == "usual" && r.ctx.Open == "keep" && len(keys) == 0 {
 		return Meaning{}, false
 	}
