@@ -31,7 +31,7 @@ func BenchmarkHear(b *testing.B) {
 	for name, text := range map[string]string{
 		"craft": "what if the neck is 43 cm and the rib is 2x2 and the band is 3 1/2 cm deep with 2 edge stitches ",
 		"other": "my aunt went to the market on a rainy day and came home late with eleven apples and an umbrella ",
-		"told":  "my aunt went to market on a rainy day. she came home with eleven apples. I knitted the neck and it gapes. ",
+		"told":  "my aunt went to the market on a rainy day. she came home with eleven apples and an umbrella? I knitted the neck last week and it gapes quite a lot. Now please take 2 cm off the neck of this thing. ",
 		"slips": "waht if teh nekc is 43 cm annd the ribb is 2x2 adn the bnad is 3.5 cm depe wiht 2 edeg sttiches ",
 	} {
 		line := strings.Repeat(text, 3)[:200]
