@@ -13,6 +13,7 @@ type applied struct {
 	in      engine.Inputs
 	keys    []engine.Key
 	unusual []engine.Key
+	offMark bool // the dial number said lies between two marks of the dial
 	problem listen.Problem
 }
 
@@ -25,6 +26,7 @@ func (c *turn) apply(in engine.Inputs, sets []listen.Set) applied {
 			return a
 		}
 	}
+	c.onMark(&a)
 	if slices.Contains(a.keys, engine.Depth) && slices.Contains(a.keys, engine.DepthRows) {
 		a.problem = listen.Problem{Code: "two-values", Key: engine.Depth} // the one excludes the other
 	}
@@ -33,6 +35,19 @@ func (c *turn) apply(in engine.Inputs, sets []listen.Set) applied {
 		a.problem = listen.Problem{Code: "two-values", Key: engine.KeyBandKind} // a rolled neck has no rib
 	}
 	return a
+}
+
+// onMark sets the garment's dial number to the mark that it names.
+func (c *turn) onMark(a *applied) {
+	if !slices.Contains(a.keys, engine.MainTension) && !slices.Contains(a.keys, engine.ClicksPerNumber) || !a.in.Has(engine.MainTension) {
+		return
+	}
+	mark, ok := engine.DialMark(a.in.Num(engine.MainTension), c.filled(a.in).Int(engine.ClicksPerNumber))
+	if ok && !mark.Equal(a.in.Num(engine.MainTension)) {
+		a.in = a.in.With(engine.MainTension, mark)
+		a.keys = append(engine.WithoutKey(a.keys, engine.MainTension), engine.MainTension)
+	}
+	a.offMark = !ok
 }
 
 func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {

@@ -44,6 +44,9 @@ func (c *turn) onBackwards() (State, Reply) {
 	if stitches > 0 && hasKey(c.m.Keys, engine.KeyRib) {
 		return c.ribsFor(a.in, stitches)
 	}
+	if stitches == 0 && hasKey(c.m.Keys, engine.StitchGauge) && hasKey(a.keys, engine.Neck) {
+		stitches = c.plan().BandStitches // "what gauge gives neck 42"
+	}
 	if stitches > 0 {
 		if next, r, ok := c.fromStitches(a.in, stitches); ok {
 			return next, r
@@ -69,7 +72,7 @@ func (c *turn) fromStitches(in engine.Inputs, n int) (State, Reply, bool) {
 			note += " " + c.beyond(engine.StitchGauge)
 		}
 		c.answer(engine.StitchGauge, round4(g.Float()))
-		return c.s, c.reply("backwards", fmt.Sprintf("%d stitches make your neck at **%s**.%s", n, c.voice().Figure(engine.StitchGauge, g.Float()), note)), true
+		return c.s, c.reply("backwards", fmt.Sprintf("%d stitches make a neck of %s at **%s**.%s", n, c.voice().Value(engine.Solve(full), engine.Neck), c.voice().Figure(engine.StitchGauge, g.Float()), note)), true
 	}
 	neck, ok := engine.NeckOf(full, n)
 	if !ok {

@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -18,7 +19,13 @@ func (c *turn) echo(a applied) string {
 			parts = append(parts, c.echoOne(a.in, s))
 		}
 	}
+	if hasKey(a.keys, engine.MainTension) && !slices.ContainsFunc(c.m.Sets, func(s listen.Set) bool { return s.Key == engine.MainTension }) {
+		parts = append(parts, c.echoOne(a.in, listen.Set{Key: engine.MainTension})) // the mark it names now
+	}
 	text := "(" + strings.Join(parts, "; ") + ")"
+	if a.offMark {
+		text += "\n\n" + c.betweenMarks(a.in)
+	}
 	for _, k := range a.unusual {
 		card, _ := c.book.Key(k)
 		text += fmt.Sprintf("\n\nThat is unusual for the %s: mostly %s. Taken all the same; say *undo* if it was a slip.",
@@ -99,4 +106,15 @@ func (c *turn) span(k engine.Key, s [2]engine.Num) string {
 		a, b = a[:len(a)-1], b[:len(b)-1]
 	}
 	return strings.Join(a, " ") + " to " + high
+}
+
+// betweenMarks tells that the dial number is none that the dial can be set to.
+func (c *turn) betweenMarks(in engine.Inputs) string {
+	v := c.voice()
+	text := fmt.Sprintf("Dial %s lies between two marks: the plan reckons with %s to a number.",
+		v.Figure(engine.MainTension, in.Num(engine.MainTension).Float()), answer.Count(c.filled(in).Int(engine.ClicksPerNumber), "mark", "marks"))
+	if c.filled(in).Int(engine.ClicksPerNumber) != 3 {
+		return text + " If yours has thirds, say *dial in thirds*: 6 1/3 and 6 2/3, or 6.1 and 6.2."
+	}
+	return text + " Say the nearest mark, like *dial 6 1/3*, or how yours is marked: *dial in halves*."
 }

@@ -2,6 +2,7 @@ package dialog_test
 
 import (
 	"fmt"
+	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -166,8 +167,8 @@ func TestGlanceOfEveryStep(t *testing.T) {
 
 var (
 	atRow   = regexp.MustCompile(`: row (\d+) of (\d+)\*\*`)
-	dialNow = regexp.MustCompile(`(?:Set the dial to|Turn to|Leave the dial at) ([0-9]+(?:\.[0-9]+)?)`)
-	then    = regexp.MustCompile(`After row (\d+) turn to ([0-9]+(?:\.[0-9]+)?)`)
+	dialNow = regexp.MustCompile(`(?:Set the dial to|Turn to|Leave the dial at) ([0-9]+(?:\.[0-9]+| [12]/3)?)`)
+	then    = regexp.MustCompile(`After row (\d+) turn to ([0-9]+(?:\.[0-9]+| [12]/3)?)`)
 	knit    = regexp.MustCompile(`Knit rows? (\d+)(?:(?: and| to) (\d+))?`)
 )
 
@@ -227,7 +228,14 @@ func checkRow(t *rapid.T, text string, rows []engine.TensionRow, done int) {
 	}
 }
 
+// show is a dial number as the dial is marked: thirds as fractions.
 func show(dial float64) string {
+	whole, part := math.Modf(dial)
+	for n, text := range []string{1: " 1/3", 2: " 2/3"} {
+		if n > 0 && math.Abs(part-float64(n)/3) < 1e-6 {
+			return strconv.Itoa(int(whole)) + text
+		}
+	}
 	return strings.TrimSuffix(strings.TrimRight(strconv.FormatFloat(dial, 'f', 3, 64), "0"), ".")
 }
 

@@ -88,6 +88,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return c.wearerProblem(p)
 	case "no-such-choice":
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
+	case "rib-gauge":
+		return "A swatch in rib tells no gauge: the band is knitted plain, and its columns are latched afterwards. Tell how wide it lies: *rib swatch of 40 stitches: 10 cm relaxed, 20 stretched*."
 	case "gauge-first":
 		return "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*."
 	case "nothing-on-table":

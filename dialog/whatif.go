@@ -22,6 +22,10 @@ func (c *turn) onWhatIf() (State, Reply) {
 	if p := c.blockedByMaking(a); p != "" {
 		return c.s, c.reply("unclear", p)
 	}
+	further := ""
+	if c.s.OnTable {
+		further = "\n\n" + c.voice().Further(c.plan(), c.solve(a.in))
+	}
 	next := c.s
 	next.OnTable, next.Table = true, a.in
 	next.Chain = joined(c.s.Chain, a.keys)
@@ -30,7 +34,7 @@ func (c *turn) onWhatIf() (State, Reply) {
 	for _, k := range next.Chain {
 		c.change(k, a.in)
 	}
-	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+"\n\n"+c.differences())
+	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
 }
 
 // supposeEarly: before the five questions are answered there is no plan to

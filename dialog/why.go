@@ -2,10 +2,12 @@ package dialog
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
 	"foldrow/dialog/answer"
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
@@ -57,7 +59,10 @@ func (c *turn) whyKeys(p *engine.Plan) []engine.Key {
 		if len(hits) > 0 {
 			return hits[:1]
 		}
-		return c.bearing(p, c.candidates())
+		if hits = c.bearing(p, c.candidates()); len(hits) == 0 && c.onDial(p) {
+			return []engine.Key{engine.Tension}
+		}
+		return hits
 	}
 	if c.m.Needle != "" {
 		return c.needleKeys(p)
@@ -117,6 +122,13 @@ func (c *turn) bearing(p *engine.Plan, keys []engine.Key) []engine.Key {
 		}
 	}
 	return out
+}
+
+// onDial reports whether the figure is the dial number of some row.
+func (c *turn) onDial(p *engine.Plan) bool {
+	return c.m.FigUnit != quantity.Stitch && slices.ContainsFunc(p.Tension(), func(r engine.TensionRow) bool {
+		return r.Dial != nil && math.Abs(*r.Dial-c.m.Figure.Float()) < 1e-6
+	})
 }
 
 func (c *turn) noSuchFigure(p *engine.Plan) (State, Reply) {

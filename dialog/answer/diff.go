@@ -52,6 +52,30 @@ func (v Voice) Differences(before, after *engine.Plan) string {
 	return strings.Join(parts, "\n\n")
 }
 
+// mostFurther is how many numbers one more step of a what-if names.
+const mostFurther = 3
+
+// Further says what the last step of a what-if changes: the first few results
+// that differ from the what-if before it.
+func (v Voice) Further(before, after *engine.Plan) string {
+	var parts []string
+	for _, k := range compared {
+		b, a := v.result(before, k), v.result(after, k)
+		if a == b {
+			continue
+		}
+		label := v.Label(k)
+		parts = append(parts, fmt.Sprintf("%s %s to %s", label, dash(Under(label, b)), dash(Under(label, a))))
+	}
+	switch {
+	case len(parts) == 0:
+		return "This step changes no further number."
+	case len(parts) > mostFurther:
+		parts = append(parts[:mostFurther], "and more")
+	}
+	return "This step: " + strings.Join(parts, "; ") + ". All together, against the plan:"
+}
+
 func dash(s string) string {
 	if s == "" {
 		return "-"

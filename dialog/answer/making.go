@@ -114,7 +114,7 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 
 func setTo(r engine.TensionRow) string {
 	if r.Dial != nil {
-		return "the dial to " + trim(*r.Dial, 3)
+		return "the dial to " + dialNumber(*r.Dial)
 	}
 	if r.Clicks == 0 {
 		return dialText(r)
@@ -124,7 +124,7 @@ func setTo(r engine.TensionRow) string {
 
 func standsAt(r engine.TensionRow) string {
 	if r.Dial != nil {
-		return "at " + trim(*r.Dial, 3)
+		return "at " + dialNumber(*r.Dial)
 	}
 	return "as it is"
 }
@@ -132,7 +132,7 @@ func standsAt(r engine.TensionRow) string {
 // TurnTo is the change from one row to the next, as it is done.
 func TurnTo(from, to engine.TensionRow) string {
 	if to.Dial != nil {
-		return "turn to " + trim(*to.Dial, 3)
+		return "turn to " + dialNumber(*to.Dial)
 	}
 	if d := to.Clicks - from.Clicks; d < 0 {
 		return "turn " + Count(-d, "click", "clicks") + " looser"

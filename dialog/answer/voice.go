@@ -211,8 +211,11 @@ func Under(label, value string) string {
 // Figure is the number f of kind k with its unit.
 func (v Voice) Figure(k engine.Key, f float64) string {
 	unit := v.unit(k)
-	if k == engine.PickRatio {
+	switch k {
+	case engine.PickRatio:
 		return pickWords(f)
+	case engine.MainTension, engine.DialMin, engine.ColourDial:
+		return dialNumber(f)
 	}
 	switch unit {
 	case "cm":

@@ -8,7 +8,10 @@ func (r *reading) openAnswer() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	if m, ok := r.calibration(); ok && m.Sets[0].Over > 0 {
-		return m, true // a swatch in rib tells no gauge
+		return m, true
+	}
+	if m, ok := r.ribGauge(); ok {
+		return m, true
 	}
 	answers := false
 	for _, s := range r.b.sets {

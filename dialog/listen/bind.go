@@ -30,6 +30,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.takeBack()
 	b.wearer()
 	b.phrasings()
+	b.marks()
 	b.choices()
 	b.texts()
 	b.blend()
@@ -202,4 +203,19 @@ func (b *binder) twice() {
 
 func same(a, b Set) bool {
 	return a.Rib == b.Rib && a.Garment == b.Garment && a.Text == b.Text && a.Value.Equal(b.Value) && a.Relative == b.Relative
+}
+
+// marks: "dial 6 thirds", "dial 7, halves" tell how the dial is marked.
+func (b *binder) marks() {
+	if b.has(engine.ClicksPerNumber) || !b.has(engine.MainTension) && !b.l.has("dial", "tension", "mt") {
+		return
+	}
+	for i, t := range b.l.tokens {
+		n := map[string]int64{"halves": 2, "thirds": 3, "quarters": 4}[t.text]
+		if n > 0 && t.q == nil && !b.used[i] {
+			b.used[i] = true
+			b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: engine.Int(n), Near: 1}), append(b.at, i)
+			return
+		}
+	}
 }

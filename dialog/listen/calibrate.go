@@ -129,8 +129,12 @@ func (r *reading) twoDials() []Set {
 				v = p
 			}
 			gauges = append(gauges, v)
-		case q.Unit == "" && r.dialBefore(i):
+		case q.Pair && len(gauges) > 0 && i > 0 && r.l.tokens[i-1].q != nil:
+			continue // the rows of "28/40"
+		case q.Unit == "" && (r.dialBefore(i) || len(gauges) > 0 && r.wordBefore(i, "at")):
 			dials = append(dials, q.Value)
+		case q.Unit == "" && i > 0 && r.l.tokens[i-1].q != nil && !t.stop:
+			continue // "28 sts/10 at T6": over 10 cm
 		case q.Unit == "":
 			gauges = append(gauges, q.Value)
 		}

@@ -40,6 +40,7 @@ type Lexicon struct {
 	shorts map[string]string // abbreviations, written in full before anything else
 	slips  map[string]string // slips of the finger that make another word
 	spans  map[engine.Key]rules.KeyCard
+	labels []rules.KeyCard // the numbers whose names are of three words or more
 	// senses are words by what they tell beside others, stepCards the steps in
 	// the order of work.
 	senses    map[string]map[string]bool
@@ -91,6 +92,9 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	}
 	for _, k := range book.Keys {
 		x.spans[k.Key] = k
+		if engine.IsNumber(k.Key) && strings.Count(k.Label, " ") >= 2 {
+			x.labels = append(x.labels, k)
+		}
 		for _, w := range k.Words {
 			x.addName(w, mention{key: k.Key})
 		}

@@ -12,6 +12,9 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	if cut {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "long", Count: len(text)}}
 	}
+	if m, ok := x.byLabel(clean, ctx); ok {
+		return m
+	}
 	clean = ribSigns(clean, ctx.Open == "rib")
 	if apart := x.unglue(clean); apart != clean {
 		if m := x.readLine(apart, ctx); m.Kind != Unclear && m.Kind != Outside && m.Kind != Notebook {
@@ -105,6 +108,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).fronts,
 		(*reading).atMachine,
 		(*reading).calibrate,
+		(*reading).gaugeFor,
 		(*reading).units,
 		(*reading).sureSentence,
 		(*reading).bestRib,

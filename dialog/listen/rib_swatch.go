@@ -69,16 +69,22 @@ func (r *reading) ribWidths() (at []int, cm []engine.Num, over int) {
 }
 
 // stateNear is the state named nearest to the length at token i: after it up
-// to the next length, or else just before it.
+// to a comma or the next length, or just before it, or else after the comma.
 func (r *reading) stateNear(i int, lengths []int, n int) string {
 	end := len(r.l.tokens)
 	if n+1 < len(lengths) {
 		end = lengths[n+1]
 	}
-	for j := i + 1; j < end && !(r.l.tokens[j].stop && j > i+1); j++ {
-		if s := swatchState(r.l.tokens[j].stem); s != "" {
-			return s
+	after := func(over bool) string {
+		for j := i + 1; j < end && !(r.l.tokens[j].stop && (j > i+1 || !over)); j++ {
+			if s := swatchState(r.l.tokens[j].stem); s != "" {
+				return s
+			}
 		}
+		return ""
+	}
+	if s := after(false); s != "" {
+		return s
 	}
 	start := -1
 	if n > 0 {
@@ -89,7 +95,7 @@ func (r *reading) stateNear(i int, lengths []int, n int) string {
 			return s
 		}
 	}
-	return ""
+	return after(true)
 }
 
 func swatchState(stem string) string {
@@ -102,4 +108,11 @@ func swatchState(stem string) string {
 		return "relaxed"
 	}
 	return ""
+}
+
+// ribGauge: "rib swatch 40 sts": a swatch in rib tells no gauge, since the band
+// is knitted plain and latched.
+func (r *reading) ribGauge() (Meaning, bool) {
+	return Meaning{Kind: Unclear, Problem: Problem{Code: "rib-gauge", Key: engine.StitchGauge}},
+		r.l.has("rib") && r.l.has("swatch") && r.b.has(engine.StitchGauge) && !r.b.has(engine.RowGauge)
 }

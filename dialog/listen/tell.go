@@ -188,5 +188,8 @@ func (r *reading) calibrate() (Meaning, bool) {
 	if r.asks() || r.cue(WhatIf) && r.l.has("if") || len(r.l.quantities()) == 0 {
 		return Meaning{}, false
 	}
-	return r.calibration()
+	if m, ok := r.calibration(); ok {
+		return m, true
+	}
+	return r.ribGauge()
 }

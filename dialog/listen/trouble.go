@@ -11,6 +11,9 @@ func (r *reading) troubleSure() bool {
 // troubleFirst takes a description of a trouble before "why" and questions
 // can: "why does my band flare".
 func (r *reading) troubleFirst() (Meaning, bool) {
+	if r.cues["fits"].topic == "enough" && r.l.words() <= 4 && r.l.has("enough") && !r.l.has("not", "short") {
+		return Meaning{}, false // "enough yarn?"
+	}
 	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 && r.wantsMend() {
 		return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
 	}

@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/engine"
 )
 
@@ -49,6 +51,9 @@ func (w *whom) passing() bool {
 	if w.aged || w.size.Sign() > 0 || w.letter != "" || w.sizeWord {
 		return false
 	}
+	if w.labelled() {
+		return false
+	}
 	for i, t := range w.b.l.tokens {
 		if t.q != nil && !w.used[i] {
 			return true
@@ -60,6 +65,14 @@ func (w *whom) passing() bool {
 		}
 	}
 	return false
+}
+
+// labelled: "woman's cardigan 28/40, neck 41": a grown person beside the garment
+// is what the garment is for.
+func (w *whom) labelled() bool {
+	at := w.b.l.tokens[max(w.at, 0)].text
+	return w.adult && w.sex != "" && !w.aged && w.at <= w.b.l.begin+2 && (strings.HasPrefix(at, "woman") || strings.HasPrefix(at, "man") || at == "mens" || at == "womens" || at == "ladies") &&
+		w.b.garmentNamed() && !w.b.l.has("for", "say", "said", "my", "the")
 }
 
 func (b *binder) garmentNamed() bool {
@@ -80,7 +93,7 @@ func (w *whom) parses() bool {
 // measure of the body ("my daughter's head is 52 cm").
 func (b *binder) tellsWearer(w *whom) bool {
 	for i, t := range b.l.tokens {
-		if t.q != nil && isLength(t.q.Unit) && !w.used[i] && (b.l.has("head", "neck", "bust", "chest")) && !b.l.has("for") {
+		if t.q != nil && isLength(t.q.Unit) && !w.used[i] && !w.apart() && (b.l.has("head", "neck", "bust", "chest")) && !b.l.has("for") {
 			return false
 		}
 	}
@@ -90,6 +103,28 @@ func (b *binder) tellsWearer(w *whom) bool {
 	if b.l.has("ago", "taught", "learn", "since", "every", "last", "friend") {
 		return false
 	}
-	begins := w.at <= b.l.begin+2 && (w.aged || w.size.Sign() > 0 || w.letter != "" || w.sizeWord)
+	begins := w.labelled() || w.at <= b.l.begin+2 && (w.aged || w.size.Sign() > 0 || w.letter != "" || w.sizeWord)
 	return b.l.has("for", "compar", "fit", "wear", "wears", "wearer", "pass", "over", "through") || begins || w.sizeWord
+}
+
+// apart: the person stands between commas, with no other number beside it:
+// "pullover age 4, 24/32, neck 36".
+func (w *whom) apart() bool {
+	tokens := w.b.l.tokens
+	if w.at < 0 {
+		return false
+	}
+	from, to := w.at, w.at+1
+	for from > 0 && !tokens[from].stop {
+		from--
+	}
+	for to < len(tokens) && !tokens[to].stop {
+		to++
+	}
+	for i := from; i < to; i++ {
+		if tokens[i].q != nil && !w.used[i] {
+			return false
+		}
+	}
+	return from > 0 || to < len(tokens)
 }

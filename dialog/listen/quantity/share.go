@@ -88,8 +88,11 @@ func joins(mark string) bool {
 }
 
 // dangling reports a bare number right behind a length: "1 inch 5" could be
-// one inch and five eighths, or two answers.
+// one inch and five eighths, or two answers; "41 cm 2.6 deep" are two.
 func (s *scanner) dangling(a, b item) bool {
+	if oneOf(s.at(b.to).text, "deep", "depth", "high", "tall", "wide", "neck", "round") {
+		return false
+	}
 	return a.Problem == "" && isLength(a.Unit) && !a.IsRate() && b.Problem == "" && b.bare() && b.from == a.to &&
 		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged
 }
