@@ -5,14 +5,15 @@ package listen
 func (r *reading) meaningOf() (Meaning, bool) {
 	plain, purpose := r.asksSense(), r.asksPurpose()
 	begins := r.beginsWith([]string{"what", "is"}) || r.beginsWith([]string{"what", "are"}) || r.l.has("explain")
-	if len(r.b.sets) > 0 || r.numbersGiven() || !plain && !purpose && !begins || r.wentWrong() {
+	onlyRib := plain && len(r.b.sets) == 1 && r.b.sets[0].Rib.IsSet()
+	if !onlyRib && (len(r.b.sets) > 0 || r.numbersGiven()) || !plain && !purpose && !begins || r.wentWrong() {
 		return Meaning{}, false
 	}
 	if i := r.l.begin + 2; !plain && !purpose && !r.l.has("explain") && i < len(r.l.tokens) && oneOf(r.l.tokens[i].text, []string{"the", "my", "our"}) {
 		return Meaning{}, false // "what are the columns to latch" asks which
 	}
 	f, _ := r.x.howto.best(r.l)
-	if f.cover >= 0.95 && f.mass >= 1.5 && (plain || purpose || r.l.words() <= 7) {
+	if (f.cover >= 0.95 || onlyRib && f.cover >= 0.9) && f.mass >= 1.5 && (plain || purpose || r.l.words() <= 7) {
 		return Meaning{Kind: HowTo, Card: f.card}, true
 	}
 	open := r.ctx.Open != "" && r.ctx.Open != "keep"

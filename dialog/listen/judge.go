@@ -60,6 +60,28 @@ func (r *reading) surelyHow() (Meaning, bool) {
 	return Meaning{Kind: HowTo, Card: h.card}, h.score() > 1.3*f.score() && h.score() > t.score()
 }
 
+// ifMishap: "what should I do if the yarn breaks" wants to know beforehand what
+// a trouble's card tells.
+func (r *reading) ifMishap() (Meaning, bool) {
+	if !r.asks() || r.b.names(engine.Neck) || !r.l.has("if", "when", "once") || !r.l.has("what", "how", "happen") || r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false
+	}
+	if f, _ := r.x.trouble.best(r.l); f.cover < 0.95 || f.mass < 3.5 || f.share < 0.3 || !r.wentWrong() {
+		return Meaning{}, false
+	}
+	return r.troubleMeaning(), true
+}
+
+// likelyHow: a question that nothing else knew, with most of the words of a
+// technique.
+func (r *reading) likelyHow() (Meaning, bool) {
+	if !r.asks() || r.counts() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) || r.craftWords() == 0 {
+		return Meaning{}, false
+	}
+	h, _ := r.x.howto.best(r.l)
+	return Meaning{Kind: HowTo, Card: h.card}, h.cover >= 0.8 && h.mass >= 3.2 && h.share >= 0.35
+}
+
 // bestRib: "which rib is quickest" sets the ribs side by side; the topic is
 // what they are held against.
 func (r *reading) bestRib() (Meaning, bool) {
@@ -113,7 +135,7 @@ func (r *reading) toldByMe() (Meaning, bool) {
 // likelyResult: a question that nothing else knew, with all the words of one
 // result.
 func (r *reading) likelyResult() (Meaning, bool) {
-	if !r.asks() || len(r.b.sets) > 0 || r.figures() > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) {
+	if !r.asks() || len(r.b.sets) > 0 || r.figures() > 0 || r.b.problem.Code != "" || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) || r.mayI() {
 		return Meaning{}, false
 	}
 	f, _ := r.x.result.best(r.l)

@@ -24,6 +24,8 @@ func (b *binder) notOurs() {
 		}
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
+			case "swatch", "sampl":
+				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.tokens[i].q.Value.Less(engine.Int(5))
 			case "ball", "skein", "hank", "cone":
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
 			case "of":

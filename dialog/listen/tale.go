@@ -59,10 +59,13 @@ func (r *reading) tale() (Meaning, bool) {
 	var want Meaning
 	var tales []*reading
 	var told []Meaning
+	_, end := r.alone(parts[len(parts)-1])
 	for n, part := range parts {
 		sub, m := r.alone(part)
 		switch {
 		case sub == nil:
+		case n < len(parts)-1 && m.Kind == Values && end.Kind == Values && sub.remarks() && allHeld(end.Sets, sub.b.sets):
+			tales, told = append(tales, sub), append(told, m)
 		case r.wishes(m) && !(n < len(parts)-1 && !sub.asks() && (sub.narrates() || len(sub.b.sets) == 0 && r.answered(m) && strings.HasSuffix(r.l.text, "?"))):
 			if wish != nil {
 				return Meaning{}, false
@@ -74,6 +77,9 @@ func (r *reading) tale() (Meaning, bool) {
 	}
 	if wish == nil {
 		return r.mishapTold(tales, told)
+	}
+	if len(tales) > 0 && want.Kind == Values && len(wish.l.mentions) == 0 && want.Sets[0].Relative {
+		return wish.unclear(), true // "She could hardly breathe. Give her another 3 cm.": of what is for her to say
 	}
 	if len(tales) == 0 || want.Kind == Shake && len(wish.l.mentions) == 0 {
 		return Meaning{}, false
@@ -204,6 +210,9 @@ func (r *reading) canPass(m Meaning, wish *reading, want Meaning) bool {
 	if !names && r.noFigures() && r.craftWords() == 0 && !r.asks() && (m.Kind == Unclear || m.Kind == Outside || m.Kind == Chat || m.Kind == Nothing || m.Kind == Keep || m.Kind == Help || m.Kind == Step && m.Move.Count == 0) {
 		return true // idle talk
 	}
+	if want.Kind == Values && r.remarks() && len(r.b.sets) > 0 && allHeld(want.Sets, r.b.sets) {
+		return true // "The welt's in 2x2 and I'm fed up with it. Plain, please."
+	}
 	if !r.narrates() && !(r.noFigures() && !r.asks() && r.answered(m)) || m.Kind == Trouble && r.troubleSure() && !r.firmWish(want) {
 		return false
 	}
@@ -241,4 +250,19 @@ func (r *reading) noFigures() bool {
 		return false
 	}
 	return true
+}
+
+// allHeld: every key of the others is said in sets as well.
+func allHeld(sets, others []Set) bool {
+	for _, s := range others {
+		if !holds(sets, s.Key) {
+			return false
+		}
+	}
+	return true
+}
+
+// remarks: a sentence of some length that states and wishes for nothing.
+func (r *reading) remarks() bool {
+	return !r.spokenSense("wish") && !r.asks() && r.l.words() >= 6
 }

@@ -24,6 +24,9 @@ func (r *reading) values() (Meaning, bool) {
 		}
 		return m, true
 	}
+	if r.asks() && r.lastAsks() && !r.b.sure() && r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return r.measureMeaning("how", nil), true // "I made two swatches, which one do I take?"
+	}
 	if r.accident() || r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
 		return r.unclear(), true
 	}
@@ -192,4 +195,14 @@ func (r *reading) calibrate() (Meaning, bool) {
 		return m, true
 	}
 	return r.ribGauge()
+}
+
+// lastAsks: the last clause begins as a question does.
+func (r *reading) lastAsks() bool {
+	for i := r.l.end - 2; i > r.l.begin; i-- {
+		if t := r.l.tokens[i]; t.stop {
+			return askWhat(t.text) || t.text == "when" || t.text == "why"
+		}
+	}
+	return false
 }

@@ -59,14 +59,14 @@ func (r *reading) accident() bool {
 // duty: "which stitches are the ones I have to drop" asks what must be done;
 // the words of a mishap in it tell of none.
 func (r *reading) duty() bool {
-	if !r.asks() || r.wantsMend() || !r.l.has("which", "what", "where", "when", "know") {
+	if !r.asks() || r.wantsMend() || !r.l.has("which", "what", "where", "when", "know", "why") {
 		return false
 	}
 	for i := r.l.begin; i+1 < r.l.end; i++ {
 		t := r.l.tokens[i].text
-		if (t == "have" || t == "need" || t == "supposed") && r.l.tokens[i+1].text == "to" || t == "must" || t == "should" {
+		if (t == "have" || t == "has" || t == "need" || t == "needs" || t == "supposed") && r.l.tokens[i+1].text == "to" || t == "must" || t == "should" {
 			f, _ := r.x.result.best(r.l)
-			return f.cover >= 0.95 && f.mass >= 4
+			return f.cover >= 0.95 && f.mass >= 4 || r.cue(Why)
 		}
 	}
 	return false

@@ -14,10 +14,14 @@ func (b *binder) byUnit() {
 		if b.corrects(i) {
 			continue
 		}
+		q := b.l.tokens[i].q
+		if b.ctx.Open == "gauge" && b.has(engine.StitchGauge) && q.Over.Sign() == 0 && (q.Unit == "cm" && q.Value.Equal(engine.Int(10)) || q.Unit == "in" && q.Value.Equal(engine.Int(4))) {
+			b.used[i] = true // the length that the gauge is counted over, said once more
+			continue
+		}
 		if b.openTakes(i) || b.doubtful(i) {
 			continue
 		}
-		q := b.l.tokens[i].q
 		switch {
 		case (q.Unit == "row" || q.Unit == "st") && b.mendsGauge(q):
 			k := engine.StitchGauge
