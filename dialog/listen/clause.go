@@ -43,7 +43,7 @@ func (r *reading) order() (Meaning, bool) {
 	if r.ctx.Open == "keep" && (m.Kind == Drop || m.Kind == Keep) && r.idle(parts[:len(parts)-1]) {
 		return m, true
 	}
-	if m.Kind == Step && m.Move.What == "back" && !r.ctx.Making && r.wentWrong() {
+	if m.Kind == Step && m.Move.What == "back" && !r.ctx.Making && r.ctx.Open == "" {
 		return Meaning{Kind: Undo, Count: 1}, true // "wrong number, back"
 	}
 	switch m.Kind {

@@ -17,6 +17,9 @@ func (r *reading) meaningOf() (Meaning, bool) {
 		return Meaning{Kind: HowTo, Card: f.card}, true
 	}
 	open := r.ctx.Open != "" && r.ctx.Open != "keep"
+	if onlyRib && r.ctx.Open == "rib" {
+		return r.measureMeaning("how", nil), true
+	}
 	if !plain && !purpose || open {
 		return Meaning{}, false
 	}

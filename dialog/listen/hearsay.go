@@ -37,16 +37,19 @@ func (b *binder) rather() {
 		}
 		return
 	}
-	if len(b.sets) != 1 || len(free) != 1 || !b.toldAt(0) || b.sets[0].Rib.IsSet() {
-		return
-	}
-	i, k := free[0], b.sets[0].Key
-	from, to := b.clauseOf(i)
-	if from <= b.at[0] && b.at[0] < to || !accepts(b.x.spans[k].Dimension, b.l.tokens[i].q) || b.tells(i) {
-		return
-	}
-	if b.add(k, i, 1) {
-		b.sets, b.at, b.hearing = b.sets[1:], b.at[1:], true
+	for n, set := range b.sets {
+		if !b.toldAt(n) || set.Rib.IsSet() {
+			continue
+		}
+		from, to := b.clauseOf(b.at[n])
+		for _, i := range free {
+			if from <= i && i < to || b.tells(i) || !accepts(b.x.spans[set.Key].Dimension, b.l.tokens[i].q) || !b.add(set.Key, i, 1) {
+				continue
+			}
+			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			b.hearing = true
+			return
+		}
 	}
 }
 

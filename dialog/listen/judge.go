@@ -20,7 +20,9 @@ func (r *reading) judged() (Meaning, bool) {
 	switch r.l.tokens[r.l.begin].text {
 	case "is", "would", "will", "are":
 	default:
-		return Meaning{}, false
+		if !r.lastJudges() {
+			return Meaning{}, false
+		}
 	}
 	m := r.measureMeaning("usual", []engine.Key{s.Key})
 	m.Sets = sets

@@ -33,7 +33,7 @@ func (r *reading) askedFor() []engine.Key {
 // plainNumber: a question for a count, a measure or a place, whose words are
 // those of one result, before a card that shares them can take it.
 func (r *reading) plainNumber() (Meaning, bool) {
-	if !r.asks() || len(r.b.sets) > 0 && (r.numbersGiven() || len(r.l.quantities()) == 0) || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick") {
+	if !r.asks() || len(r.b.sets) > 0 && (r.numbersGiven() || len(r.l.quantities()) == 0) || r.b.problem.Code != "" || r.cue(Why) || r.cue(Measure) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.l.has("pick", "waste") {
 		return Meaning{}, false
 	}
 	if r.howToForm() || !r.measureForm() || r.numbersGiven() && !r.aboutRow() || r.l.has("mean") {

@@ -133,6 +133,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).smallestNeck,
 		(*reading).passes,
 		(*reading).passesWearer,
+		(*reading).mayHow,
 		(*reading).served,
 		(*reading).whatIf,
 		(*reading).show,

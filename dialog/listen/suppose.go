@@ -5,6 +5,16 @@ import (
 	"foldrow/engine"
 )
 
+// mayHow: "do I knit the closing row at the same tension" asks how a thing is
+// done; what it would set is no wish.
+func (r *reading) mayHow() (Meaning, bool) {
+	if len(r.b.sets) == 0 || len(r.l.quantities()) > 0 || !r.asks() || !r.beginsWith([]string{"do", "i"}) && !r.beginsWith([]string{"should", "i"}) && !r.beginsWith([]string{"must", "i"}) {
+		return Meaning{}, false
+	}
+	h, _ := r.x.howto.best(r.l)
+	return Meaning{Kind: HowTo, Card: h.card}, h.cover >= 0.95 && h.mass >= 4
+}
+
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
 	if r.cues["fits"].topic == "enough" && len(r.b.sets) == 1 && r.b.has(engine.YarnLeft) {

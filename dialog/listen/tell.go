@@ -24,7 +24,10 @@ func (r *reading) values() (Meaning, bool) {
 		}
 		return m, true
 	}
-	if r.asks() && r.lastAsks() && !r.b.sure() && r.ctx.Open != "" && r.ctx.Open != "keep" {
+	if r.asks() && (r.lastAsks() && !r.b.sure() || r.lastJudges() && r.l.has("think", "consider", "wonder", "tempt")) && r.ctx.Open != "" && r.ctx.Open != "keep" {
+		if r.lastJudges() {
+			return r.measureMeaning("usual", nil), true // "I am thinking about 2x2, is that a good choice?"
+		}
 		return r.measureMeaning("how", nil), true // "I made two swatches, which one do I take?"
 	}
 	if r.accident() || r.leftOver() || r.oddRow() || r.mishap() && r.ctx.Open == "" {
@@ -202,6 +205,16 @@ func (r *reading) lastAsks() bool {
 	for i := r.l.end - 2; i > r.l.begin; i-- {
 		if t := r.l.tokens[i]; t.stop {
 			return askWhat(t.text) || t.text == "when" || t.text == "why"
+		}
+	}
+	return false
+}
+
+// lastJudges: the last clause asks whether what was said will do.
+func (r *reading) lastJudges() bool {
+	for i := r.l.end - 2; i > r.l.begin; i-- {
+		if t := r.l.tokens[i]; t.stop {
+			return oneOf(t.text, []string{"is", "would", "will", "does"}) && oneOf(r.l.tokens[i+1].text, []string{"that", "it", "this"})
 		}
 	}
 	return false
