@@ -150,7 +150,7 @@ func (c *turn) onRevise() (State, Reply) {
 	turn := c.s.Turn
 	c.s = *c.s.before
 	c.s.Turn = turn
-	c.m = c.lex.Read(line, c.context())
+	c.m = c.hear(line, c.context())
 	if c.m.Kind != listen.Values {
 		return c.onUnclear(c.m.Problem)
 	}

@@ -8,6 +8,8 @@
 package dialog
 
 import (
+	"sync"
+
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/dialog/listen/quantity"
@@ -47,18 +49,39 @@ type Order struct {
 // Talk is the conversation's fixed part: what it knows and what it understands.
 // It does not change and may be shared.
 type Talk struct {
-	book *rules.Book
-	lex  *listen.Lexicon
+	book    *rules.Book
+	lexicon func() (*listen.Lexicon, error)
 }
 
 // Start makes a conversation from the trade's knowledge. An error names the
 // phrasing in rules/ that cannot be read.
 func Start(book *rules.Book) (*Talk, error) {
-	lex, err := listen.NewLexicon(book)
+	t := Soon(book)
+	return t, t.Ready()
+}
+
+// Soon is Start without waiting: the greeting and the first question need no
+// words to be known, and nobody answers them in the few milliseconds that the
+// words take. Ready must be asked before the first turn.
+func Soon(book *rules.Book) *Talk {
+	t := &Talk{book: book, lexicon: sync.OnceValues(func() (*listen.Lexicon, error) { return listen.NewLexicon(book) })}
+	go t.lexicon()
+	return t
+}
+
+// Ready waits until lines can be understood.
+func (t *Talk) Ready() error {
+	_, err := t.lexicon()
+	return err
+}
+
+// hear gives the meaning of a line.
+func (t *Talk) hear(line string, ctx listen.Context) listen.Meaning {
+	lex, err := t.lexicon()
 	if err != nil {
-		return nil, err
+		return listen.Meaning{Kind: listen.Unclear, Problem: listen.Problem{Code: "not-understood"}}
 	}
-	return &Talk{book: book, lex: lex}, nil
+	return lex.Read(line, ctx)
 }
 
 // Begin is the greeting and the first question.
@@ -89,7 +112,7 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	s.Redone = false
 	clean, _ := listen.Clean(line)
 	c := t.at(s, clean)
-	c.m = t.lex.Read(line, c.context())
+	c.m = t.hear(line, c.context())
 	return c.run()
 }
 

@@ -184,7 +184,7 @@ func (c *turn) onNothing() (State, Reply) {
 	d, ok := c.offered(q)
 	switch {
 	case ok:
-		c.m = c.lex.Read(d, c.context())
+		c.m = c.hear(d, c.context())
 		return c.onValues()
 	case c.s.Making.Chart > 0 && c.kept().Chart != nil && c.kept().Chart.Cards != nil:
 		return c.chartReply(c.kept(), "")

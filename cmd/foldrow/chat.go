@@ -40,6 +40,9 @@ func (c *chat) talkOn() int {
 		if errors.Is(err, io.EOF) {
 			c.farewell()
 		}
+		if err == nil {
+			err = c.talk.Ready()
+		}
 		if err != nil {
 			return c.stopped(err)
 		}

@@ -23,6 +23,9 @@ func (c *chat) talkJSON() int {
 	}
 	for c.outErr == nil {
 		line, err := c.wait()
+		if err == nil {
+			err = c.talk.Ready()
+		}
 		if err != nil {
 			return c.stopped(err)
 		}

@@ -67,11 +67,7 @@ func newChat(opt options, env Env) (*chat, error) {
 	if err != nil {
 		return nil, err
 	}
-	talk, err := dialog.Start(book)
-	if err != nil {
-		return nil, err
-	}
-	c := &chat{env: env, opt: opt, talk: talk, shelf: shelf{now: env.Now}}
+	c := &chat{env: env, opt: opt, talk: dialog.Soon(book), shelf: shelf{now: env.Now}}
 	dumb := env.Getenv("TERM") == "dumb"
 	plain := opt.json || opt.plain || dumb || !env.Screen || env.Getenv("NO_COLOR") != ""
 	if c.page, err = newRenderer(plain, opt.plain); err != nil {
