@@ -63,7 +63,14 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 			a.in = a.in.Without(engine.KeyBandKind) // a rolled neck is plain
 		}
 	case textKey(s.Key):
-		in, ok := a.otherCuts(s).WithText(s.Key, merged(a.in, s))
+		if p := c.otherStages(a, s); p.Code != "" {
+			return p
+		}
+		text, p := merged(a.in, s)
+		if p.Code != "" {
+			return p
+		}
+		in, ok := a.otherCuts(s).WithText(s.Key, text)
 		if !ok {
 			return listen.Problem{Code: "no-such-choice", Key: s.Key, Read: s.Text}
 		}

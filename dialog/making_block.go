@@ -19,7 +19,9 @@ func (c *turn) blockedByMaking(a applied) string {
 	}
 	b := block{c: c, w: c.standing(was), was: was, now: c.solve(a.in), in: a.in}
 	for _, rule := range []func() string{b.stitches, b.layers, b.rowCount, b.foldRow, b.grading, b.columns, b.hem} {
-		if why := rule(); why != "" {
+		if why := rule(); why != "" && b.sewnOff() {
+			return "The neckband is sewn off as it was planned: its stitches and rows can no longer change. Nothing has changed."
+		} else if why != "" {
 			return why + " Nothing has changed."
 		}
 	}
@@ -43,6 +45,9 @@ func (b block) begun(needles string) bool {
 	}
 	return false
 }
+
+// sewnOff: the whole neckband is made.
+func (b block) sewnOff() bool { return b.w.m.Over || b.w.at > b.w.index("sew-off") }
 
 // hung: the band's stitches are on their needles.
 func (b block) hung() bool {

@@ -48,6 +48,8 @@ func TestBlockedByMaking(t *testing.T) {
 		{"hem once hung", plan, "start from the closing row", "hang every bump", true, "hem is hung"},
 		{"yarn at any time", plan, "start from the closing row", "40 g of yarn left", false, ""},
 		{"what-if as well", plan, "row 12 done", "what if it is 4 cm deep", true, "outer layer is knitted"},
+		{"neck once sewn off", plan, "start from the check", "neck 44 cm", true, "The neckband is sewn off"},
+		{"rib once sewn off", plan, "start from the check", "2x2", true, "The neckband is sewn off"},
 		{"single: rows until latching", single, "start from the latching", "10 rows a layer", false, ""},
 		{"single: rows once latching", single, "latched up to L20", "10 rows a layer", true, "layer is knitted with 8 rows"},
 		{"single: a second layer in time", single, "I'm on row 5", "double layer", false, ""},
@@ -89,6 +91,23 @@ func TestWhatIfOvertaken(t *testing.T) {
 	s, r = say(t, tk, s, "done 5 rows")
 	require.False(t, s.OnTable)
 	require.Contains(t, r.Markdown, "off the table")
+}
+
+// A band that is sewn off stays; what would have been otherwise is shown all the
+// same, and not laid on the table.
+func TestWhatIfSewnOff(t *testing.T) {
+	tk := talk(t)
+	s, _ := tk.Begin()
+	s, _ = say(t, tk, s, "cardigan", "28 stitches and 40 rows in 10 cm", "40 cm", "1x1", "11 rows a layer", "the front edge is 52 cm", "start the front band")
+	for _, line := range []string{"what if 2x2", "what if the neck is 43 cm"} {
+		after, r := tk.Turn(s, line)
+		require.Equal(t, "whatif", r.Kind, r.Markdown)
+		require.Contains(t, r.Markdown, "| stitches in the band | 105 |")
+		require.Contains(t, r.Markdown, "The neckband is sewn off")
+		require.False(t, after.OnTable)
+		require.Equal(t, s.Said, after.Said)
+		require.Nil(t, r.Asks)
+	}
 }
 
 // The ribs that a refusal offers are taken when they are said.

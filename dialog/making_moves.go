@@ -41,7 +41,30 @@ func (c *turn) rows(w where) (State, Reply) {
 	case n == total && w.at > last:
 		return c.stepReply("")
 	}
-	return c.moved(w.atRow(n), c.dialCheck(w, n))
+	return c.moved(w.atRow(n), joinNotes(w.unhung(first, n), c.dialCheck(w, n)))
+}
+
+// unhung says that the band was not told as hung where rows of it are told as
+// knitted; "" at the first step, where nothing was told of the way yet.
+func (w where) unhung(first, rows int) string {
+	if w.at == 0 || w.at >= first || rows < 1 {
+		return ""
+	}
+	switch hang := w.index("hang-again"); {
+	case w.at == hang && w.m.Column != "":
+		return "(Hanging again was not finished, " + w.m.Column + " was the last needle told; taken as done.)"
+	case w.at <= hang:
+		return "(Hanging again was not told; taken as done.)"
+	}
+	return ""
+}
+
+// joinNotes is two notes in one pair of brackets; either may be "".
+func joinNotes(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return strings.TrimSuffix(a, ")") + " " + strings.TrimPrefix(b, "(")
 }
 
 // rowsOut takes rows told as taken out again.

@@ -18,6 +18,8 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.yarnRight()
 	case "yarn-allows":
 		return c.yarnAllows()
+	case "spread", "spread-lost":
+		return c.spreadReply()
 	}
 	if c.m.Topic == "fold" {
 		return c.foldReply(p)
@@ -83,6 +85,14 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		return "", false
 	}
 	c.answer(k, v)
+	switch k {
+	case engine.ChartCatches:
+		return c.voice().Catches(p), true
+	case engine.ChartNeedles:
+		return c.voice().ChartNeedles(p), true
+	case engine.StageRehang:
+		return c.voice().Hangings(p), true
+	}
 	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k))
 	low, high, ok := p.Spread(k, c.voice().Spans(p))
 	if k == engine.BandYarn {
@@ -119,6 +129,8 @@ func (c *turn) notYet(keys []engine.Key) string {
 		switch k := keys[0]; k {
 		case engine.YokeDecreases, engine.Rehang:
 			return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will work it out."
+		case engine.ChartCatches, engine.ChartNeedles:
+			return "For that I need the chart, over so many stitches. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx. over 105 stitches*."
 		case engine.BandYarnGrams:
 			return "Tell me the metres in 100 g (\"350 m per 100 g\") and I will give grams."
 		case engine.HeadOpening:

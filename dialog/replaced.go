@@ -5,6 +5,19 @@ import (
 	"foldrow/engine"
 )
 
+// otherStages asks where a published sequence is said outright though the yoke
+// was told to have another number of stages: the count is not dropped in silence.
+func (c *turn) otherStages(a *applied, s listen.Set) listen.Problem {
+	if c.m.Kind != listen.Values || s.Key != engine.KeyYokeMethod || hasKey(a.keys, engine.YokeStages) || !a.in.Has(engine.YokeStages) {
+		return listen.Problem{}
+	}
+	cuts, stages := engine.YokeMethod(s.Text).Cuts(), a.in.Int(engine.YokeStages)
+	if cuts == 0 || cuts == stages {
+		return listen.Problem{}
+	}
+	return listen.Problem{Code: "cuts", Key: s.Key, Read: s.Text, Count: cuts, Low: engine.Int(int64(stages))}
+}
+
 // otherCuts is the inputs without what a new text puts aside: a published
 // sequence brings its own number of stages, unless the same line says another.
 func (a applied) otherCuts(s listen.Set) engine.Inputs {

@@ -136,6 +136,7 @@ func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said
 func (c *turn) context() listen.Context {
 	ctx := listen.Context{
 		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On || c.s.Making.Chart > 0,
+		Chart: c.base().Has(engine.KeyChart), Walk: c.s.Making.Chart > 0,
 		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount, Apart: c.s.Apart,
 	}
 	if w, ok := c.atMachine(); ok {

@@ -90,6 +90,12 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
 	case "rib-gauge":
 		return "A swatch in rib tells no gauge: the band is knitted plain, and its columns are latched afterwards. Tell how wide it lies: *rib swatch of 40 stitches: 10 cm relaxed, 20 stretched*."
+	case "chart-row":
+		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
+	case "chart-width":
+		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx.*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
+	case "cuts":
+		return fmt.Sprintf("%s is published for %d stages, and your yoke has %s. Say *%s in %d stages* to take it, or keep the %s with *equal cuts* or *a straight cone*. Nothing has changed.", title(c.voice().Text(p.Key, p.Read)), p.Count, low, strings.ReplaceAll(p.Read, "_", " "), p.Count, low)
 	case "gauge-first":
 		return "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*."
 	case "nothing-on-table":

@@ -20,6 +20,9 @@ func (c *turn) onWhatIf() (State, Reply) {
 		return c.onUnclear(a.problem)
 	}
 	if p := c.blockedByMaking(a); p != "" {
+		if w, ok := c.atMachine(); ok && (block{w: w}).sewnOff() {
+			return c.supposeForNext(a)
+		}
 		return c.s, c.reply("unclear", p)
 	}
 	further := ""
@@ -55,6 +58,20 @@ func (c *turn) supposeEarly() (State, Reply) {
 		text += "I can say what that does once the questions are answered; nothing is set yet."
 	}
 	return c.s, c.reply("whatif", text)
+}
+
+// supposeForNext: a band that is sewn off stays as it is, so what would have
+// been otherwise is shown and not laid on the table.
+func (c *turn) supposeForNext(a applied) (State, Reply) {
+	for _, k := range a.keys {
+		c.change(k, a.in)
+	}
+	c.about = &a.in
+	d := c.voice().Differences(c.kept(), c.solve(a.in))
+	if d == "" {
+		d = "Nothing in the plan changes."
+	}
+	return c.s, c.reply("whatif", c.echo(a)+"\n\n"+d+"\n\nThe neckband is sewn off, so this is only to compare, or for the next one; the plan stays as it was knitted.")
 }
 
 func joined(keys, more []engine.Key) []engine.Key {

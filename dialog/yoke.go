@@ -2,6 +2,8 @@ package dialog
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
@@ -26,6 +28,8 @@ func (c *turn) onYoke() (State, Reply) {
 	return c.s, c.reply("number", text)
 }
 
+const yokeNeeded = "For the stages I need the stitches of the first one, or of the body below it; three or four stages are usual (common practice). For example: *yoke of 264 stitches in 4 stages*, *yoke from 240 to 105*, or *yoke for a body of 180 stitches*."
+
 // yokeAnswer is the part of the yoke or the chart that the line is about.
 func (c *turn) yokeAnswer(p *engine.Plan) string {
 	v := c.voice()
@@ -40,7 +44,7 @@ func (c *turn) yokeAnswer(p *engine.Plan) string {
 	case c.m.Topic == "yoke-depth":
 		return c.depthAnswer(p)
 	case p.Yoke == nil || p.Yoke.Spec.Start == 0:
-		return "For the stages I need the stitches of the first one, or of the body below it; three or four stages are usual (common practice). For example: *yoke of 264 stitches in 4 stages*, *yoke from 240 to 105*, or *yoke for a body of 180 stitches*."
+		return yokeNeeded
 	case p.Yoke.Stages == nil:
 		return v.Yoke(p)
 	case stage >= 0 && !c.lineHas("draw"):
@@ -201,7 +205,11 @@ func (c *turn) yokeSet(p *engine.Plan, k engine.Key) string {
 	if y != nil && y.Stages != nil {
 		c.yokeFacts(p)
 	}
-	return c.voice().Yoke(p)
+	text := c.voice().Yoke(p)
+	if text == "" && (k == engine.KeyYokeMethod || k == engine.YokeStages || k == engine.StageRepeats) {
+		return yokeNeeded
+	}
+	return text
 }
 
 // hadNow reports whether this line told the count found on stage i.
@@ -286,10 +294,33 @@ func (c *turn) firstStage(in engine.Inputs, share engine.Num) (State, Reply) {
 }
 
 // merged is a list that a line adds to: counts found on further stages stand
-// beside those told before.
-func merged(in engine.Inputs, s listen.Set) string {
+// beside those told before, and one row of a chart beside its others.
+func merged(in engine.Inputs, s listen.Set) (string, listen.Problem) {
 	if s.Key == engine.StageHad && in.Has(s.Key) {
-		return in.Text(s.Key) + " " + s.Text
+		return in.Text(s.Key) + " " + s.Text, listen.Problem{}
 	}
-	return s.Text
+	if at, row, one := strings.Cut(s.Text, "="); one && s.Key == engine.KeyChart {
+		return withRow(in.Text(s.Key), at, row)
+	}
+	return s.Text, listen.Problem{}
+}
+
+// withRow is the chart with that row in place of its own, or after its last. A
+// row whose width does not go into the repeat, nor the repeat into it, is asked
+// about: it would make another repeat of all rows.
+func withRow(chart, at, row string) (string, listen.Problem) {
+	rows := strings.Split(chart, "/")
+	n, err := strconv.Atoi(at)
+	wide := len(rows[0])
+	switch {
+	case err != nil || n < 1 || n > len(rows)+1:
+		return "", listen.Problem{Code: "chart-row", Count: len(rows), Read: at}
+	case len(row) == 0 || wide%len(row) != 0 && len(row)%wide != 0:
+		return "", listen.Problem{Code: "chart-width", Count: len(row), Low: engine.Int(int64(wide)), Read: at}
+	case n > len(rows):
+		rows = append(rows, row)
+	default:
+		rows[n-1] = row
+	}
+	return strings.Join(rows, "/"), listen.Problem{}
 }

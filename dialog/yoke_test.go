@@ -103,7 +103,19 @@ func TestYokeGoesOn(t *testing.T) {
 	say("what first stage gives 150 at stage 3", "backwards", "first stage")
 	say("undo", "undo", "191 on stage 2")
 	say("4 stages", "change", "Yoke of 4 stages")
-	say("sequence a", "change", "Yoke of 3 stages")
+	say("sequence a", "unclear", "published for 3 stages, and your yoke has 4")
+	say("what if we use percentages", "whatif", "240, 160, 108, 105") // a supposition shows what it drops
+	say("drop", "drop", "Dropped")
+	say("sequence a in 3 stages", "change", "Yoke of 3 stages")
+	say("5 stages", "change", "Yoke of 5 stages")
+	say("use percentages", "unclear", "your yoke has 5")
+	say("straight cone", "change", "Yoke of 5 stages")
+	say("yoke by thirds", "unclear", "published for 3 stages")
+	r = say("yoke from 288 in 5 stages, reps 12, now waiting 144", "change", "288, 252, 216, 180, 144, then 105")
+	require.Equal(t, map[string]any{"yoke_first": 288.0, "stages": 5.0, "stage_repeats": "12", "yoke_stitches": 144.0}, r.Changes)
+	r = say("stage edge 1", "change", "144 + 144") // whole repeats: the pieces part on one
+	require.Equal(t, map[string]any{"stage_edge": 1.0}, r.Changes)
+	require.NotContains(t, r.Markdown, "138")
 }
 
 // TestChartGoesOn: the chart takes the yoke's last stage, and its place and
@@ -118,11 +130,26 @@ func TestChartGoesOn(t *testing.T) {
 		{"chart on stage 1", "change", "stage 1, in 2 pieces"},
 		{"float limit 0.8 cm", "change", "3, catch"},
 		{"card for row 2", "number", "Row 2 of 2"},
+		{"card 2", "number", "Row 2 of 2"},
+		{"card row 2", "number", "Row 2 of 2"},
+		{"row card 2", "number", "Row 2 of 2"},
+		{"c/w row 2", "number", "Row 2 of 2"},
+		{"card", "number", "Chart of 2 rows"},
+		{"catch floats", "number", "- Row 1, piece 1: "},
+		{"float limit 5 stitches", "change", "Limit here: 5"},
+		{"catch needles", "number", "**None**: no float of this chart passes the limit of 5 stitches; the longest is 3"},
+		{"which needles come forward", "number", "**Row 2**"},
+		{"row 2 xx..", "change", "| 1 | `x...` |"},
+		{"chart row 2 .x.x", "change", "| 2 | `.x.x` |"},
+		{"row 2 .x...", "unclear", "Row 2 would be 5 stitches wide"},
+		{"row 4 x...", "unclear", "The chart has rows 1 to 2"},
+		{"row 3 x...", "change", "Chart of 3 rows"},
+		{"undo", "undo", "Taken back"},
 		{"card for row 9", "number", "rows 1 to 2"},
 		{"draw the chart", "number", "row1"},
 		{"what if main tension is 6", "whatif", "| dial for two-colour rows | - | 7 |"},
 		{"drop", "drop", "Dropped"},
-		{"why the contrast yarn of the stage", "why", "3 * 10 / 28"},
+		{"why the contrast yarn of the stage", "why", "* 1.389 + "},
 	} {
 		var r dialog.Reply
 		s, r = tk.Turn(s, tt.said)

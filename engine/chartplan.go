@@ -1,5 +1,7 @@
 package engine
 
+import "math"
+
 // ChartPlan is a colour chart laid over one stage of the yoke. Rows are in the
 // order of knitting.
 type ChartPlan struct {
@@ -62,7 +64,7 @@ func (p *Plan) solveChart() {
 	}
 	p.Chart = c
 	c.Stage, c.Width = p.chartOver()
-	spec := rowSpec(in)
+	spec := p.rowSpec()
 	c.Limit = spec.limit()
 	if c.Width == 0 {
 		return
@@ -88,9 +90,15 @@ func (p *Plan) solveChart() {
 	c.yarn(spec)
 }
 
-// rowSpec is what the rows of a chart are judged by.
-func rowSpec(in Inputs) RowSpec {
+// rowSpec is what the rows of a chart are judged by. Their loop is the plan's
+// own, to a hundredth of a millimetre, so that one plan has one estimate; three
+// widths a stitch stand in where no row gauge is known.
+func (p *Plan) rowSpec() RowSpec {
+	in := p.In
 	s := RowSpec{Gauge: in.Num(StitchGauge), LimitLength: in.Num(FloatLimit), LimitStitches: in.Int(FloatStitches), Loop: in.Num(RowYarn)}
+	if s.Loop.Sign() <= 0 && p.has.loop {
+		s.Loop = Frac(int64(math.Round(p.LoopLength*1000)), 1000)
+	}
 	return s
 }
 

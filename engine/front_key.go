@@ -30,6 +30,7 @@ const (
 	FrontMap        Key = "front_map"         // stitches from each row, from the lower edge
 	FrontLength     Key = "front_length"      // cm of edge that the stitches fill
 	FrontPieces     Key = "front_pieces"      // the bed needs
+	FrontShares     Key = "front_shares"      // stitches of each piece, where there are several
 	FrontLeft       Key = "front_left"        // outermost needle, where the bed takes the band in one piece
 	FrontRight      Key = "front_right"
 	FrontColumns    Key = "front_columns" // needles to drop and latch

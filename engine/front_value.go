@@ -5,7 +5,7 @@ import "strconv"
 // frontResults lists the results of the front bands and of the yarn beyond
 // the neckband, in the order in which they are shown.
 var frontResults = [...]Key{
-	FrontStitches, FrontRatio, FrontRatioError, FrontMap, FrontLength, FrontPieces, FrontLeft, FrontRight, FrontColumns,
+	FrontStitches, FrontRatio, FrontRatioError, FrontMap, FrontLength, FrontPieces, FrontShares, FrontLeft, FrontRight, FrontColumns,
 	FrontLayerRows, FrontTotalRows, FrontWidth, HolePositions, HoleGap, HoleGaps,
 	HoleDistance, HoleNeedles, HoleRows, HoleLength, OverlapLow, OverlapHigh,
 	ClosingYarn, FrontYarn, FrontYarnGrams, AllYarn, AllYarnGrams, YarnTex, Tightness,
@@ -90,6 +90,8 @@ func (p *Plan) frontList(k Key) (any, bool) {
 	switch k {
 	case FrontRatio:
 		return strconv.Itoa(f.Of) + " of " + strconv.Itoa(f.Every), f.Every > 0
+	case FrontShares:
+		return f.shares(p.In.Int(BedNeedles)), f.has.count && f.Pieces > 1
 	case FrontLeft:
 		return NeedleName(0, f.Stitches), f.Pieces == 1
 	case FrontRight:

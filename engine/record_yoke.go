@@ -211,13 +211,13 @@ func (p *Plan) recordChartYarn(k Key) (Record, bool) {
 	c := p.Chart
 	v, there := p.partMeasure(k)
 	f := c.LongestFloat()
-	spec := rowSpec(p.In)
+	spec := p.rowSpec()
 	loop, stitch := spec.loopAndStitch()
 	g := p.num(StitchGauge)
 	loopExpr := "3 * 10 / " + g
 	from := []Key{KeyChart, ChartWidth, StitchGauge}
 	if spec.Loop.Sign() > 0 {
-		loopExpr, from = fig(loop), append(from, RowYarn)
+		loopExpr, from = fig(loop), append(from, LoopLength)
 	}
 	sum := func(loops, passed int) string {
 		return fmt.Sprintf("(%d * %s + %d * 10 / %s) / 100", loops, loopExpr, passed, g)

@@ -20,6 +20,9 @@ func (y YokeSpec) pieces(i int, s Stage, spec StageSpec) ([]Piece, error) {
 	}
 	repeat := max(spec.Repeat, 1)
 	edge := max(spec.Edge, 0)
+	if s.Count%repeat == 0 {
+		edge = 0 // a count given in whole repeats has none
+	}
 	repeats, odd := (s.Count-edge)/repeat, (s.Count-edge)%repeat
 	// What breaks the repeat, if the count was given, goes with the edges.
 	edge += odd

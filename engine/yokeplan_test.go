@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"math"
 	"reflect"
 	"slices"
 	"testing"
@@ -122,13 +123,22 @@ func TestChartByHand(t *testing.T) {
 	if c.Main+c.Contrast != 60 || c.Passed != c.Contrast || c.Behind != c.Main {
 		t.Errorf("%d main, %d contrast", c.Main, c.Contrast)
 	}
-	// three widths of 5 mm a loop, one for each stitch floated behind
-	main := (float64(c.Main)*1.5 + float64(c.Contrast)*0.5) / 100
+	// the band's own loop, sqrt(21.6 / (2.0 * 2.8)) = 1.964 cm, and a stitch's
+	// width of 5 mm for each stitch floated behind
+	main := (float64(c.Main)*1.964 + float64(c.Contrast)*0.5) / 100
 	if got, _ := p.Float(MainYarn); !near(got, main) {
 		t.Errorf("main yarn %v, want %v", got, main)
 	}
 	if got, _ := p.Float(MainGrams); !near(got, main/2) {
 		t.Errorf("main grams %v, want %v", got, main/2)
+	}
+	if loop, _ := p.Float(LoopLength); math.Abs(loop-1.964) > 5e-4 {
+		t.Errorf("the plan's own loop is %v", loop)
+	}
+	// without rows no loop is known: three widths of 5 mm stand in
+	bare := Solve(in.Without(RowGauge))
+	if got, _ := bare.Float(MainYarn); !near(got, (float64(c.Main)*1.5+float64(c.Contrast)*0.5)/100) {
+		t.Errorf("main yarn without rows %v", got)
 	}
 	wide := Solve(with(t, in, "chart_stitches", "3"))
 	if _, ok := wide.Chart.Fault.(*WideError); !ok || wide.Chart.Cards != nil {

@@ -195,6 +195,24 @@ type Side struct {
 	Good string
 }
 
+// gradings is the row of a comparison that tells the dial, "" where all sides
+// are knitted alike.
+func gradings(sides []Side) string {
+	row, differ := "| on the dial |", false
+	for _, s := range sides {
+		words, rows := "", s.Plan.Tension()
+		if len(rows) > 0 {
+			words = gradingWords(s.Plan, rows)
+		}
+		differ = differ || len(s.Plan.Tension()) > 0 && !slices.EqualFunc(sides[0].Plan.Tension(), rows, sameDial)
+		row += " " + dash(words) + " |"
+	}
+	if !differ {
+		return ""
+	}
+	return row
+}
+
 // Compare sets choices side by side: only the rows in which they differ.
 func (v Voice) Compare(sides []Side) string {
 	head, rule := "| |", "| --- |"
@@ -213,6 +231,9 @@ func (v Voice) Compare(sides []Side) string {
 		if differ {
 			rows = append(rows, row)
 		}
+	}
+	if dial := gradings(sides); dial != "" {
+		rows = append(rows, dial)
 	}
 	text := strings.Join(rows, "\n")
 	if len(rows) == 2 {

@@ -89,6 +89,22 @@ func (v Voice) hanging(before, s engine.Stage) string {
 	return strings.Join(parts, "\n")
 }
 
+// Spread says how so many stitches are hung on so many needles, in the hangings
+// that it takes.
+func (v Voice) Spread(stitches, needles int, hangings [][]int) string {
+	s := engine.Stage{Count: needles, Decreases: stitches - needles, Hangings: hangings}
+	return v.hanging(engine.Stage{Count: stitches}, s)
+}
+
+// Hangings says how every stage is hung from the one before.
+func (v Voice) Hangings(p *engine.Plan) string {
+	var parts []string
+	for i := 1; i < len(p.Yoke.Stages); i++ {
+		parts = append(parts, v.Hang(p, i))
+	}
+	return strings.Join(parts, "\n\n")
+}
+
 // splitAt is the stitches of the first j+1 pieces, 0 where there are not so
 // many and one more.
 func splitAt(ps []engine.Piece, j int) int {

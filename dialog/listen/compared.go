@@ -85,7 +85,21 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 			return s, false
 		}
 	}
+	if s := b.amountOf(i, k); s != 0 {
+		return s, false
+	}
 	return 0, false
+}
+
+// amountOf: "wider neck 2 cm" tells by how much, where so small a measure
+// cannot be the thing itself.
+func (b *binder) amountOf(i int, k engine.Key) int {
+	q := b.l.tokens[i].q
+	cm, ok := q.Length()
+	if !ok || q.Unit == "" || b.l.question || !cm.Less(b.x.spans[k].Possible[0]) || b.l.begin >= i || b.l.tokens[b.l.begin].q != nil {
+		return 0
+	}
+	return comparativeWord(b.l.tokens[b.l.begin].text)
 }
 
 // changeVerb: "shrink the neck 2 cm" changes by, not to.

@@ -55,6 +55,11 @@ func (x *Lexicon) spellOut(text string) string {
 		if end < len(text) && text[end] == '\'' && (end+1 == len(text) || text[end+1] == ' ') {
 			end++ // "an'", "t'"
 		}
+		if end+1 < len(text) && end-i == 1 && text[end] == '/' && (end+2 == len(text) || !isWordByte(text[end+2])) {
+			if _, slashed := x.shorts[strings.ToLower(text[i:end+2])]; slashed {
+				end += 2 // "r/h", "c/w"
+			}
+		}
 		to, ok := x.shorts[strings.ToLower(text[i:end])]
 		if text[i:end] == "n" && i > 0 && end < len(text) {
 			to, ok = "and", true // "28 sts n 40 rows", but not "n" alone

@@ -134,6 +134,8 @@ type Context struct {
 	Open   string        // key of the open question, "gauge", "keep" or ""
 	Unit   quantity.Unit // "cm" or "in": the knitter's own so far
 	Making bool          // she stands at the machine
+	Chart  bool          // a colour chart is known
+	Walk   bool          // she walks its rows
 	Topic  engine.Key    // what the last turn was about, for "2 cm more"
 	// Confirm: a doubtful value was just asked about, so yes and no are answers.
 	Confirm bool

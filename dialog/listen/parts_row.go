@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"strconv"
 	"strings"
 
 	"foldrow/dialog/listen/quantity"
@@ -22,6 +23,8 @@ func (r *reading) chartSets() (sets []Set, drawn bool) {
 		text, ok := engine.ChartText(rows)
 		if !ok {
 			text = "?" // refused where it is set, with an example that works
+		} else if n := r.rowNamed(); n > 0 && signs && len(rows) == 1 && r.ctx.Chart {
+			text = strconv.Itoa(n) + "=" + text // one row of the chart there is
 		}
 		sets = append(sets, Set{Key: engine.KeyChart, Text: text, Near: 1})
 	}

@@ -18,6 +18,9 @@ func (r *reading) yoke() (Meaning, bool) {
 	default:
 		ok = false
 	}
+	if !ok && r.sequenceTold() {
+		topic, ok = "stages", true
+	}
 	chart, drawn := r.chartSets()
 	if !ok && !drawn || r.cue(Why) || r.ctx.Making && r.cue(Step) && !r.asks() && !drawn {
 		return Meaning{}, false
@@ -86,6 +89,7 @@ func (r *reading) yokeSets(topic string) (sets []Set, choices [][]Set) {
 	}
 	num(engine.YokeRows, y.rows)
 	num(engine.YokeNeck, y.neck)
+	num(engine.YokeStitches, y.waiting)
 	if len(y.stages) > 0 {
 		num(engine.YokeStages, y.stages[0])
 	}
@@ -141,6 +145,22 @@ func (r *reading) yokeBackwards(topic string) Meaning {
 		m.Figure, m.HasFig = engine.Frac(1, 3), true
 	}
 	return m
+}
+
+// sequenceTold: the shares of a published sequence are told one after the
+// other: "a quarter, a third, two fifths".
+func (r *reading) sequenceTold() bool {
+	if r.ctx.Open != "" && r.ctx.Open != "keep" || r.says("dial", "click", "number", "gauge", "neck", "depth") {
+		return false
+	}
+	shares := 0
+	for _, w := range strings.FieldsFunc(r.l.text, func(c rune) bool { return strings.ContainsRune(" ,;.-", c) }) {
+		switch w {
+		case "third", "thirds", "quarter", "quarters", "fifth", "fifths", "1/3", "1/4", "1/5", "2/5":
+			shares++
+		}
+	}
+	return shares >= 3
 }
 
 // method is the way of cutting that the words tell, "" where none.

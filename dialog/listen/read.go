@@ -102,6 +102,8 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).noNumber,
 		(*reading).toldByMe,
 		(*reading).revise,
+		(*reading).spreadAsked,
+		(*reading).rowAsked,
 		(*reading).yoke,
 		(*reading).yarnCount,
 		(*reading).yarnAsked,

@@ -33,7 +33,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if sign && len(r.inputs()) > 0 {
 		ok, c.weight = true, 2
 	}
-	if !ok || c.weight < 2 || r.outright() {
+	if !ok || c.weight < 2 && !r.l.has("sensitivity") || r.outright() {
 		return Meaning{}, false
 	}
 	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch", "may", "might", "could", "perhaps", "maybe") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
@@ -70,7 +70,7 @@ func (r *reading) shake() (Meaning, bool) {
 			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
 		}
 	}
-	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "reliabl", "certain", "error", "mismeasur", "miscount") {
+	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
 		return Meaning{}, false
 	}
 	if r.troubleSure() && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {

@@ -11,6 +11,7 @@ import (
 // yokeWords is what a line says of a yoke; what was not said stays 0.
 type yokeWords struct {
 	start, body, neck, edge, rows int
+	waiting                       int   // on the waste yarn
 	stages                        []int // more than one where choices are set side by side
 	bust, depth                   engine.Num
 	bustUnit                      quantity.Unit
@@ -42,6 +43,8 @@ func (r *reading) yokeSaid() yokeWords {
 			y.stages = append(y.stages, n)
 		case q.Unit == quantity.Row:
 			y.rows = n
+		case r.wordBefore(i, "wait", "waste") || r.wordAfter(i, "wait", "waste"):
+			y.waiting = n
 		case r.wordBefore(i, "edge"):
 			y.edge = n
 		case r.wordBefore(i, "body") || r.wordAfter(i, "body"):
