@@ -56,7 +56,6 @@ func TestMovesByNumber(t *testing.T) {
 		{"I'm on row 5", "ripped 5 rows", "unclear", "more than the 4 rows"},
 		{"hung up to L20", "I'm on row 5", "step", "(Hanging again was not finished, L20 was the last needle told; taken as done."},
 		{"hung up to L20", "done 3 rows", "step", "L20 was the last needle told"},
-		{"start from taking off", "done 5 rows", "step", "5 of 14"},
 		{"I'm on row 5", "dial is at 3", "unclear", "Row 5 is to be at dial 4, not 3; nothing is changed."},
 		{"I'm on row 5", "go back to the start of this step", "step", "5 of 14. Knit the outer layer: row 1 of 22"},
 		{"I'm on row 5", "I'm at the fold", "step", "row 12 of 22"},
