@@ -1,5 +1,7 @@
 package listen
 
+import "strings"
+
 // openAnswer takes a line that answers the open question outright, before a
 // card that shares its words can ("should be 43 cm round").
 func (r *reading) openAnswer() (Meaning, bool) {
@@ -30,4 +32,72 @@ func (r *reading) openAnswer() (Meaning, bool) {
 func (r *reading) tagged() bool {
 	last := r.l.tokens[len(r.l.tokens)-1]
 	return last.stop && oneOf(last.text, []string{"right", "yes", "correct", "eh", "ok", "okay"}) && !r.askForm()
+}
+
+// answersAfter: "can I give you rows instead? I would like twelve": the last
+// sentence states what the open question asks for, the one before it only
+// asked for leave.
+func (r *reading) answersAfter(parts []string) (Meaning, bool) {
+	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() {
+		return Meaning{}, false
+	}
+	last := parts[len(parts)-1]
+	l := r.x.line(last)
+	if len(l.tokens) == 0 || l.question || (&reading{x: r.x, l: l, ctx: r.ctx}).askForm() {
+		return Meaning{}, false
+	}
+	if r.b.problem.Code == "" && r.answersOpen(r.b.sets) && r.allFrom(strings.LastIndex(r.l.text, last)) {
+		return r.setsMeaning(Values), true
+	}
+	sub, m := r.alone(last)
+	if sub == nil || sub.l.has("it", "that", "this") && r.otherNamed(parts[:len(parts)-1]) {
+		return Meaning{}, false // "Can you work it out from my head size? It's 56."
+	}
+	return m, m.Kind == Values && r.answersOpen(m.Sets) && r.figuresIn(parts[:len(parts)-1]) == 0
+}
+
+// allFrom: every value stands at or behind that place of the text.
+func (r *reading) allFrom(from int) bool {
+	for _, at := range r.b.at {
+		if r.l.tokens[at].start < from {
+			return false
+		}
+	}
+	return true
+}
+
+// answersOpen: all sets answer the open question.
+func (r *reading) answersOpen(sets []Set) bool {
+	for _, s := range sets {
+		if OpenOf(s.Key) != r.ctx.Open {
+			return false
+		}
+	}
+	return len(sets) > 0
+}
+
+// figuresIn counts the numbers of the sentences.
+func (r *reading) figuresIn(parts []string) int {
+	n := 0
+	for _, part := range parts {
+		n += len(r.x.line(part).quantities())
+	}
+	return n
+}
+
+// otherNamed: the sentences name an input that is no answer to the open question.
+func (r *reading) otherNamed(parts []string) bool {
+	for _, part := range parts {
+		l := r.x.line(part)
+		r.x.mark(l)
+		if l.has("my", "her", "his") {
+			return true // "do you need my shoulder width? It's 38."
+		}
+		for _, m := range l.mentions {
+			if m.key != "" && !m.result && OpenOf(m.key) != r.ctx.Open {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -201,6 +201,8 @@ func (r *reading) extreme() string {
 		return "deepest"
 	case r.l.has("deep", "deeper", "most", "much", "far") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
 		return "deepest"
+	case r.l.has("float"):
+		return ""
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"
 	case (r.l.has("loosest", "tightest") || r.l.has("loose", "tight") && r.l.has("can", "may", "could")) && r.l.has("gaug", "swatch", "gauge"):

@@ -29,6 +29,14 @@ func (r *reading) judged() (Meaning, bool) {
 	return m, true
 }
 
+// stillSo: "is the neck still 40 then" asks what it is; nothing is supposed.
+func (r *reading) stillSo() (Meaning, bool) {
+	if len(r.b.sets) != 1 || !r.asks() || !r.beginsWith([]string{"is"}) && !r.beginsWith([]string{"are"}) || !r.l.has("still", "really", "already") || !r.b.names(r.b.sets[0].Key) || r.l.has("if") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: r.outcome([]engine.Key{r.b.sets[0].Key})}, true
+}
+
 // foreseen: "will it stand up or lean in" asks what the plan says will come;
 // in other words it would tell of something gone wrong.
 func (r *reading) foreseen() (Meaning, bool) {
@@ -37,6 +45,9 @@ func (r *reading) foreseen() (Meaning, bool) {
 	}
 	switch r.l.tokens[r.l.begin].text {
 	case "will", "would", "does", "do", "shall":
+		if r.l.has("than") {
+			return Meaning{}, false
+		}
 	default:
 		return Meaning{}, false
 	}

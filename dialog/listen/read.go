@@ -115,6 +115,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).sureSentence,
 		(*reading).bestRib,
 		(*reading).judged,
+		(*reading).stillSo,
 		(*reading).aboutThat,
 		(*reading).order,
 		(*reading).meaningOf,

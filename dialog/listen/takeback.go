@@ -133,6 +133,10 @@ func (b *binder) correctionBetween(i, j int) bool {
 			if k+1 < len(b.l.tokens) && b.l.tokens[k+1].text != "than" {
 				return true
 			}
+		case "so":
+			if t.stop && b.l.has("too") {
+				return true // "38 would be too tight, so 40"
+			}
 		case "that":
 			if k > 0 && b.l.tokens[k-1].text == "make" && !t.stop && b.l.tokens[k-1].stop {
 				return true

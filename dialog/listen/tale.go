@@ -115,54 +115,6 @@ func (r *reading) asksHelp() bool {
 	return r.asks() && len(r.l.mentions) == 0 && r.noFigures() && r.l.words() <= 7 || r.l.words() <= 2 && r.l.has("help", "please")
 }
 
-// answersAfter: "can I give you rows instead? I would like twelve": the last
-// sentence states what the open question asks for, the one before it only
-// asked for leave.
-func (r *reading) answersAfter(parts []string) (Meaning, bool) {
-	if open := r.ctx.Open; open == "" || open == "keep" || !r.asks() {
-		return Meaning{}, false
-	}
-	last := parts[len(parts)-1]
-	l := r.x.line(last)
-	if len(l.tokens) == 0 || l.question || (&reading{x: r.x, l: l, ctx: r.ctx}).askForm() {
-		return Meaning{}, false
-	}
-	if r.b.problem.Code == "" && r.answersOpen(r.b.sets) && r.allFrom(strings.LastIndex(r.l.text, last)) {
-		return r.setsMeaning(Values), true
-	}
-	_, m := r.alone(last)
-	return m, m.Kind == Values && r.answersOpen(m.Sets) && r.figuresIn(parts[:len(parts)-1]) == 0
-}
-
-// allFrom: every value stands at or behind that place of the text.
-func (r *reading) allFrom(from int) bool {
-	for _, at := range r.b.at {
-		if r.l.tokens[at].start < from {
-			return false
-		}
-	}
-	return true
-}
-
-// answersOpen: all sets answer the open question.
-func (r *reading) answersOpen(sets []Set) bool {
-	for _, s := range sets {
-		if OpenOf(s.Key) != r.ctx.Open {
-			return false
-		}
-	}
-	return len(sets) > 0
-}
-
-// figuresIn counts the numbers of the sentences.
-func (r *reading) figuresIn(parts []string) int {
-	n := 0
-	for _, part := range parts {
-		n += len(r.x.line(part).quantities())
-	}
-	return n
-}
-
 // wishes: the meaning can be what a line is about.
 func (r *reading) wishes(m Meaning) bool {
 	switch m.Kind {

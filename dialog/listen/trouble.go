@@ -30,7 +30,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
-	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() || r.duty() {
+	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() || r.duty() || r.ctx.Making && r.cues[Step].weight >= 4 && !r.wentWrong() {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
