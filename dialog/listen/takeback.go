@@ -47,6 +47,12 @@ func (b *binder) notOurs() {
 // it.
 func (b *binder) takeBack() {
 	qs := b.l.quantities()
+	if but := b.patternSays(); but > 0 {
+		for _, i := range qs {
+			b.dropped[i] = b.dropped[i] || i < but
+		}
+		return
+	}
 	for n, i := range qs {
 		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
 			b.dropped[i] = true
@@ -85,6 +91,28 @@ func (b *binder) takeBack() {
 			}
 		}
 	}
+}
+
+// patternSays is the "but" of "the pattern says 28/40 but I got 27/39": what is
+// printed gives way to what was measured. 0 where nothing is said so.
+func (b *binder) patternSays() int {
+	printed, before, after, but := false, false, false, 0
+	for i, t := range b.l.tokens {
+		switch {
+		case t.q != nil && but == 0:
+			before = true
+		case t.q != nil:
+			after = true
+		case but == 0 && oneOf(t.text, []string{"pattern", "book", "leaflet", "magazine", "booklet", "label", "designer"}):
+			printed = true
+		case but == 0 && before && (t.text == "but" || t.text == "though" || t.text == "however"):
+			but = i
+		}
+	}
+	if !printed || !after {
+		return 0
+	}
+	return but
 }
 
 func (b *binder) butBetween(i, j int) bool {
