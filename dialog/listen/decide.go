@@ -22,7 +22,7 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 			return Meaning{Kind: Undo, Count: 1}, true // "no, I didn't want that"
 		}
 		return Meaning{Kind: Drop}, true
-	case kept && (r.ctx.Open == "keep" || r.ctx.Open == "" && r.l.words() <= 4):
+	case kept && (r.ctx.Open == "keep" || (r.ctx.Open == "" || r.ctx.Confirm) && r.l.words() <= 4):
 		return Meaning{Kind: Keep}, true
 	}
 	return Meaning{}, false
