@@ -21,6 +21,8 @@ func (c *turn) onBackwards() (State, Reply) {
 		return c.gaugeSpan()
 	case "smallest-neck":
 		return c.smallestNeck()
+	case "largest-button":
+		return c.largestButton()
 	case "even-margin":
 		return c.evenMargin()
 	case "fewest", "first":
@@ -220,19 +222,19 @@ func (c *turn) deepest() (State, Reply) {
 		return c.onUnclear(a.problem)
 	}
 	in := c.filled(a.in)
-	if !in.Has(engine.YarnLength) || !in.Has(engine.YarnLeft) {
-		return c.s, c.reply("backwards", "For that I need the yarn: how many metres in 100 g, and how many grams are left. For example: *deepest band from 25 g at 350 m per 100 g*.")
+	if s := c.yarnMissing(in); s != "" {
+		return c.s, c.reply("backwards", s)
 	}
 	p, ok := engine.DeepestBand(in, in.Num(engine.YarnLeft))
 	if !ok {
-		return c.s, c.reply("backwards", "That yarn is not enough for even three rows a layer, with a tenth to spare.")
+		return c.s, c.reply("backwards", c.voice().Value(c.solve(a.in), engine.YarnLeft)+" is not enough for even three rows a layer, with a tenth to spare."+c.frontShare(c.solve(a.in)))
 	}
 	for _, k := range []engine.Key{engine.DepthResult, engine.LayerRows} {
 		v, _ := valueJSON(p, k)
 		c.answer(k, v)
 	}
 	return c.s, c.reply("backwards", fmt.Sprintf("From %s: at most **%s a layer, %s deep**, counted at the high end of the estimate and with a tenth to spare.",
-		c.voice().Value(p, engine.YarnLeft), answer.Count(p.LayerRows, "row", "rows"), c.voice().Len(p.DepthResult.Float())))
+		c.voice().Value(p, engine.YarnLeft), answer.Count(p.LayerRows, "row", "rows"), c.voice().Len(p.DepthResult.Float()))+c.frontShare(p))
 }
 
 // longest: the longest neck that the bed takes in one piece.

@@ -18,6 +18,9 @@ func (c *turn) onCompare() (State, Reply) {
 			choices = append(choices, []listen.Set{{Key: engine.KeyRib, Rib: r}})
 		}
 	}
+	if c.m.Topic == "with-without" {
+		choices = c.withAndWithout(c.m.Keys[0])
+	}
 	var sides []answer.Side
 	if len(choices) == 1 {
 		sides = append(sides, c.side(c.plan(), choices[0]))
@@ -29,13 +32,17 @@ func (c *turn) onCompare() (State, Reply) {
 		}
 		sides = append(sides, c.side(c.solve(a.in), sets))
 	}
+	if c.m.Topic == "with-without" {
+		card, _ := c.book.Key(c.m.Keys[0])
+		sides[1].Good = card.Why + " " + card.UsualText
+	}
 	if len(sides) < 2 {
 		return c.s, c.reply("compare", "Compare what with what? For example: *compare 1x1 and 2x2*.")
 	}
 	if q := c.open(c.s); q != "" && q != "keep" && sides[0].Plan.BandStitches == 0 {
 		return c.s, c.reply("compare", c.goodFor(sides))
 	}
-	return c.s, c.reply("compare", c.voice().Compare(sides)+c.bestOf(sides)+"\n\nNothing is changed; say the one you want to take it.")
+	return c.s, c.reply("compare", c.voice().Compare(sides)+c.bestOf(sides)+c.choiceNote(sides)+"\n\nNothing is changed; say the one you want to take it.")
 }
 
 // bestOf says which side does best in what was asked for, "" where nothing
@@ -72,6 +79,9 @@ func (c *turn) side(p *engine.Plan, sets []listen.Set) answer.Side {
 		if set.Key == engine.KeyRib {
 			s.Good = "good for " + c.book.RibFactors(p.In.Rib).GoodFor
 		}
+		if good := c.choiceGood(set.Key, set.Text); good != "" {
+			s.Good, s.Brings = good+c.heatCautions(set.Key, p.In), engine.WithoutKey(presupposes(set.Key), set.Key)
+		}
 	}
 	s.Name = strings.Join(names, ", ")
 	return s
@@ -82,7 +92,7 @@ func (c *turn) goodFor(sides []answer.Side) string {
 	text := ""
 	for _, s := range sides {
 		if s.Good != "" {
-			text += "**" + s.Name + ":** " + s.Good + ".\n\n"
+			text += "**" + s.Name + ":** " + strings.TrimSuffix(s.Good, ".") + ".\n\n"
 		}
 	}
 	return text + "The numbers follow once the questions are answered."

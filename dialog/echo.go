@@ -89,7 +89,10 @@ func (c *turn) exact(k engine.Key, v engine.Num, unit quantity.Unit) string {
 	case "cm":
 		return voice.Exact(v, voice.Unit)
 	case "g":
-		return quantity.Print(v, "g")
+		if v.Mul(engine.Int(10)).IsInt() {
+			return quantity.Print(v, "g")
+		}
+		return quantity.Print(engine.Frac(int64(v.Mul(engine.Int(10)).Round()), 10), "g") // ounces make no round grams
 	}
 	return voice.Figure(k, v.Float())
 }

@@ -141,7 +141,7 @@ func (c *turn) frontNotYet(k engine.Key) string {
 		}
 		return "Tell me how many: *seven buttonholes*, or *buttons 8 cm apart*."
 	case buttonBlock:
-		return "Tell me the button: *20 mm buttons*."
+		return fmt.Sprintf("The fronts overlap by one front band, %s here. What a button asks for depends on its size. Tell me the button: *20 mm buttons*.", c.voice().Value(p, engine.FrontBand))
 	}
 	switch {
 	case k == engine.FrontYarn || k == engine.FrontYarnGrams || counted:

@@ -16,6 +16,8 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.s, c.reply("number", c.yarnCount())
 	case "yarn-right":
 		return c.yarnRight()
+	case "tightness":
+		return c.tightness(p)
 	case "yarn-allows":
 		return c.yarnAllows()
 	case "spread", "spread-lost":
@@ -48,6 +50,11 @@ func (c *turn) onNumber() (State, Reply) {
 		if s, ok := c.one(p, k); ok {
 			lines = append(lines, s)
 			c.s.Topic = k
+		}
+	}
+	if len(lines) == 0 && hasKey(c.m.Keys, engine.HolePositions) {
+		if card, ok := c.book.Card("howto", "buttonholes"); ok {
+			return c.s, c.reply("howto", c.cardText(card)+"\n\n"+c.frontNotYet(engine.HolePositions))
 		}
 	}
 	if len(lines) == 0 {
@@ -105,6 +112,9 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		text += " " + title(card.Meaning) + "."
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
+	}
+	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 {
+		text += " " + title(weakerEdge(p)) + " is the weaker edge and decides it."
 	}
 	if all {
 		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)

@@ -140,6 +140,10 @@ func (c *turn) onShow() (State, Reply) {
 		return c.s, c.reply("show", c.soFar())
 	}
 	switch c.m.Topic {
+	case "buttonholes", "front-edge":
+		return c.showFronts(p)
+	case "estimates":
+		return c.s, c.reply("show", v.Estimates(p))
 	case "answers":
 		return c.s, c.reply("show", c.soFar())
 	case "differences":

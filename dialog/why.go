@@ -15,8 +15,13 @@ import (
 // an assumption comes from; asked again it goes to what that rests on.
 func (c *turn) onWhy() (State, Reply) {
 	p := c.plan()
-	if c.m.Topic == "not" {
+	switch c.m.Topic {
+	case "not":
 		return c.whyNot(p)
+	case "choice":
+		return c.whyChoice(p, c.m.Keys[0], c.m.Name)
+	case "ratio":
+		return c.whyRatio(p)
 	}
 	if i := c.stageWhy(p); i >= 0 {
 		return c.whyStage(p, i)
@@ -35,6 +40,12 @@ func (c *turn) onWhy() (State, Reply) {
 		return c.s, c.reply("why", "Tell me which number. For example: *why the stitches*, or *why 1x1*.")
 	}
 	k := keys[0]
+	if v := c.choiceStanding(p, k); v != "" {
+		return c.whyChoice(p, k, v)
+	}
+	if _, ok := p.Value(engine.FrontRatio); k == engine.FrontRatio && !ok && p.PickTotal > 0 {
+		k = engine.PickTotal // picked up round the neck, not along a front
+	}
 	deeper := len(c.m.Keys) == 0 && !c.m.HasFig && len(c.m.Sets) == 0 && c.s.WhyKey == k
 	text, ok := c.voice().Why(p, c.base(), k)
 	if deeper {
@@ -42,6 +53,9 @@ func (c *turn) onWhy() (State, Reply) {
 	}
 	if !ok {
 		return c.s, c.reply("why", c.notYet([]engine.Key{k}))
+	}
+	if good := c.book.RibFactors(p.In.Rib).GoodFor; k == engine.KeyRib && good != "" && !deeper {
+		text += fmt.Sprintf(" A %s rib is good for %s.", p.In.Rib, good)
 	}
 	c.s.WhyKey, c.s.Topic = k, k
 	if v, ok := valueJSON(p, k); ok {
@@ -204,7 +218,12 @@ func (c *turn) whyNotValue(p *engine.Plan) (State, Reply) {
 	if s := c.frontOpen(other); s != "" && !p.In.Same(other.In, engine.FrontCount) {
 		return c.s, c.reply("why", s+" It would change this:\n\n"+d)
 	}
-	switch {
+	switch good := c.goodOf(c.m.Sets); {
+	case good != "":
+		if !c.hasAlready(p, a) {
+			good = "Nothing forbids it. " + good
+		}
+		return c.s, c.reply("why", strings.TrimSpace(good+"\n\n"+d))
 	case c.hasAlready(p, a):
 		return c.s, c.reply("why", "That is what the plan has.")
 	case d == "":

@@ -99,8 +99,8 @@ func (c *turn) yarnAllows() (State, Reply) {
 		return c.onUnclear(a.problem)
 	}
 	p := c.solve(a.in)
-	if p.YarnRate.Sign() <= 0 || !p.In.Has(engine.YarnLeft) || p.BandStitches == 0 {
-		return c.s, c.reply("number", "For that I need the plan and the yarn: how many metres in 100 g, and how many grams are left. For example: *what can I knit from 25 g at 350 m per 100 g*.")
+	if m := c.yarnMissing(p.In); m != "" {
+		return c.s, c.reply("backwards", m)
 	}
 	rows := []string{"| rib | stitches | rows a layer | depth |", "| --- | --- | --- | --- |"}
 	deepest := map[string]any{}
@@ -114,13 +114,60 @@ func (c *turn) yarnAllows() (State, Reply) {
 		rows = append(rows, fmt.Sprintf("| %s | %d | %d | %s |", r, best.BandStitches, best.LayerRows, c.voice().Len(best.DepthResult.Float())))
 	}
 	c.answer("deepest", deepest)
-	share := ""
-	if p.Front != nil && p.AllYarnState() != engine.YarnUnknown {
-		share = " Both front bands have their share first."
-	}
+	share := c.frontShare(p)
 	if len(deepest) == 0 {
-		return c.s, c.reply("number", fmt.Sprintf("%s is not enough for even three rows a layer, with a tenth to spare.", c.voice().Value(p, engine.YarnLeft))+share)
+		return c.s, c.reply("backwards", fmt.Sprintf("%s is not enough for even three rows a layer, with a tenth to spare.", c.voice().Value(p, engine.YarnLeft))+share)
 	}
 	text := fmt.Sprintf("From %s, at the high end of the estimate and with a tenth to spare, at most:\n\n", c.voice().Value(p, engine.YarnLeft)) + strings.Join(rows, "\n")
-	return c.s, c.reply("number", text+"\n\n"+strings.TrimSpace(share+" The rib changes the count by a stitch or two only: the depth is what the yarn decides."))
+	return c.s, c.reply("backwards", text+"\n\n"+strings.TrimSpace(share+" The rib changes the count by a stitch or two only: the depth is what the yarn decides."))
+}
+
+// yarnMissing asks for what the deepest band from the yarn left cannot be
+// worked out without, "" where all is known.
+func (c *turn) yarnMissing(in engine.Inputs) string {
+	p := engine.Solve(in)
+	var want []string
+	if p.BandStitches == 0 {
+		return c.notYet([]engine.Key{engine.BandStitches})
+	}
+	if p.YarnRate.Sign() <= 0 && !in.Has(engine.StitchWeight) {
+		want = append(want, "how many metres are in 100 g (*350 m per 100 g*), or what a swatch weighs (*a swatch of 50 stitches and 60 rows weighs 9 g*)")
+	}
+	if !in.Has(engine.YarnLeft) {
+		want = append(want, "how many grams are left (*25 g left*)")
+	}
+	if len(want) == 0 {
+		return ""
+	}
+	return "For that I need " + strings.Join(want, ", and ") + "."
+}
+
+// frontShare says what the front bands take of the yarn before the neckband
+// has any; it opens with a space, and is "" where none are planned.
+func (c *turn) frontShare(p *engine.Plan) string {
+	if p.Front == nil || p.AllYarnState() == engine.YarnUnknown {
+		return ""
+	}
+	if g := c.voice().Value(p, engine.FrontYarnGrams); g != "" {
+		return " Both front bands have their share first, about " + g + "."
+	}
+	return " Both front bands have their share first."
+}
+
+// tightness tells what a tightness factor means: the one asked about, or the
+// plan's own.
+func (c *turn) tightness(p *engine.Plan) (State, Reply) {
+	k, ok := p.Float(engine.Tightness)
+	if c.m.HasFig {
+		k, ok = c.m.Figure.Float(), true
+	}
+	card, _ := c.book.Result(engine.Tightness)
+	text := title(card.Meaning) + "."
+	if !ok {
+		return c.s, c.reply("number", text+" Yours needs the gauge and the yarn: *350 m per 100 g*, *Nm 2/30*, or a weighed swatch.")
+	}
+	if !c.m.HasFig {
+		c.answersOf(p, engine.Tightness)
+	}
+	return c.s, c.reply("number", answer.TightnessWords(k)+" "+text)
 }

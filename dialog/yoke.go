@@ -269,8 +269,8 @@ func (c *turn) fewestStages(in engine.Inputs, share engine.Num) (State, Reply) {
 	}
 	c.answer(engine.YokeStages, n)
 	c.answerKeys(p, engine.StageCounts, engine.LargestCut)
-	return c.s, c.reply("backwards", fmt.Sprintf("**%s**: %s. The largest cut then takes %s %%, not over %s %%. Say *%d stages* to set it.",
-		title(answer.Count(n, "stage", "stages")), answer.StageCounts(p.Yoke.Stages), trimFloat(100*p.Yoke.Stages[p.Yoke.Steepest-1].Share().Float()), trimFloat(100*share.Float()), n))
+	return c.s, c.reply("backwards", fmt.Sprintf("**%s**: %s. The largest cut then takes %s %%, not over %s %%. Say *%s* to set it.",
+		title(answer.Count(n, "stage", "stages")), answer.StageCounts(p.Yoke.Stages), trimFloat(100*p.Yoke.Stages[p.Yoke.Steepest-1].Share().Float()), trimFloat(100*share.Float()), answer.Count(n, "stage", "stages")))
 }
 
 func (c *turn) firstStage(in engine.Inputs, share engine.Num) (State, Reply) {

@@ -29,8 +29,12 @@ func (p *Plan) recordPickUp(k Key) (Record, bool) {
 	case FrontStitches:
 		return p.recordFrontStitches(), true
 	case FrontRatio:
-		return Record{Rule: RuleFraction, From: []Key{FrontStitches, EdgeRows}, Rounding: RoundFraction,
-			Expr:  fmt.Sprintf("%d / %d", f.Stitches, f.Rows),
+		rows, from := itoa(f.Rows), []Key{FrontStitches, EdgeRows}
+		if end := p.PickUpEdge().NeckbandRows; end > 0 && f.Rows > end {
+			rows, from = fmt.Sprintf("(%d + %d)", f.Rows-end, end), append(from, LayerRows)
+		}
+		return Record{Rule: RuleFraction, From: from, Rounding: RoundFraction,
+			Expr:  fmt.Sprintf("%d / %s", f.Stitches, rows),
 			Value: f.ratio().Float(), Unrounded: Frac(int64(f.Stitches), int64(max(f.Rows, 1))).Float()}, true
 	case FrontRatioError:
 		return Record{Rule: RuleFractionOff, From: []Key{FrontRatio, EdgeRows, FrontStitches},

@@ -10,15 +10,17 @@ import (
 //
 //	is-VALUE: label ; words ...         words that choose it wherever they stand
 //	beside-VALUE: words ...             words that choose it beside the input's name only
+//	good-VALUE: a sentence              what it is good for
 type ChoiceCard struct {
 	Value, Label  string
 	Words, Beside []string
+	Good          string
 }
 
 func readChoices(c Card, k engine.Key) []ChoiceCard {
 	var out []ChoiceCard
 	for _, v := range engine.TextChoices(k) {
-		ch := ChoiceCard{Value: v, Words: c.List("is-" + v), Beside: c.List("beside-" + v)}
+		ch := ChoiceCard{Value: v, Words: c.List("is-" + v), Beside: c.List("beside-" + v), Good: c.Fields["good-"+v]}
 		if len(ch.Words) > 0 {
 			ch.Label = ch.Words[0]
 		}
@@ -43,7 +45,7 @@ func checkChoices(c Card, k KeyCard, bad *faults) {
 		}
 	}
 	for field := range c.Fields {
-		for _, prefix := range []string{"is-", "beside-"} {
+		for _, prefix := range []string{"is-", "beside-", "good-"} {
 			if v, ok := strings.CutPrefix(field, prefix); ok && !known[v] {
 				bad.card(c, UnknownKey, field)
 			}
@@ -71,4 +73,15 @@ func (k KeyCard) ChoiceLabel(v string) string {
 		return "a blend of " + strings.Join(parts, " and ")
 	}
 	return v
+}
+
+// ChoiceGood is what value v of the input is good for, "" where the card does
+// not say.
+func (k KeyCard) ChoiceGood(v string) string {
+	for _, ch := range k.Choices {
+		if ch.Value == v {
+			return ch.Good
+		}
+	}
+	return ""
 }

@@ -21,7 +21,7 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 		fmt.Fprintf(&b, "\n- %d: %s", i+1, place(col, f))
 	}
 	if len(h.Gaps) > 0 {
-		fmt.Fprintf(&b, "\n\nGaps between them: %s", gapWords(h))
+		fmt.Fprintf(&b, "\n\n%s", gapWords(h))
 		if d, ok := p.Float(engine.HoleDistance); ok {
 			fmt.Fprintf(&b, "; from button to button %s", v.Len(d))
 		}
@@ -78,12 +78,15 @@ func holeNeedles(col int, f *engine.Front) string {
 }
 
 func gapWords(h engine.Buttonholes) string {
-	if h.Gap.IsInt() {
-		return fmt.Sprintf("%d stitches each", h.Gap.Floor())
+	switch {
+	case len(h.Gaps) == 1:
+		return fmt.Sprintf("The gap between them: %d stitches", h.Gap.Floor())
+	case h.Gap.IsInt():
+		return fmt.Sprintf("Gaps between them: %d stitches each", h.Gap.Floor())
 	}
 	whole := h.Gap.Floor()
 	over := h.Gap.Sub(engine.Int(int64(whole))).Mul(engine.Int(int64(len(h.Gaps)))).Floor()
-	return fmt.Sprintf("%s (%d each and %d over, one stitch at a time)", Counts(h.Gaps), whole, over)
+	return fmt.Sprintf("Gaps between them: %s (%d each and %d over, one stitch at a time)", Counts(h.Gaps), whole, over)
 }
 
 // topHole says that the last hole lies in the neckband's end, where it does.

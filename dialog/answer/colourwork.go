@@ -199,7 +199,11 @@ func outward(cols []int, n int) string {
 		last := len(steps) - 1
 		switch {
 		case last == 0 && ph.Steps[0] == 1:
-			out += fmt.Sprintf(", then the next %s (to %s)", Count(ph.Times, "needle", "needles"), name(at))
+			next := Count(ph.Times, "needle", "needles")
+			if ph.Times == 1 {
+				next = "needle"
+			}
+			out += fmt.Sprintf(", then the next %s (to %s)", next, name(at))
 		case last == 0:
 			out += fmt.Sprintf(", then every %s needle %s (to %s)", steps[0], times(ph.Times), name(at))
 		default:

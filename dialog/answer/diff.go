@@ -193,6 +193,8 @@ type Side struct {
 	Name string
 	Plan *engine.Plan
 	Good string
+	// Brings are inputs that come with the choice, shown also where they agree.
+	Brings []engine.Key
 }
 
 // gradings is the row of a comparison that tells the dial, "" where all sides
@@ -221,14 +223,15 @@ func (v Voice) Compare(sides []Side) string {
 		rule += " --- |"
 	}
 	rows := []string{head, rule}
-	for _, k := range compared {
+	brings := sides[len(sides)-1].Brings
+	for i, k := range append(slices.Clone(brings), compared...) {
 		row, differ := "| "+v.Label(k)+" |", false
 		for _, s := range sides {
 			val := v.bareValue(s.Plan, k)
 			differ = differ || val != v.bareValue(sides[0].Plan, k)
 			row += " " + dash(val) + " |"
 		}
-		if differ {
+		if differ || i < len(brings) && v.bareValue(sides[0].Plan, k) != "" {
 			rows = append(rows, row)
 		}
 	}
@@ -244,7 +247,7 @@ func (v Voice) Compare(sides []Side) string {
 			text += "\n\n**" + s.Name + ":** " + w
 		}
 		if s.Good != "" {
-			text += "\n\n**" + s.Name + ":** " + s.Good + "."
+			text += "\n\n**" + s.Name + ":** " + strings.TrimSuffix(s.Good, ".") + "."
 		}
 	}
 	return text

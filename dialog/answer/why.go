@@ -14,7 +14,11 @@ import (
 // that the engine keeps of the number.
 func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
 	if said.Has(k) {
-		return fmt.Sprintf("%s is **%s** because you told me.", upper(v.Label(k)), v.Value(p, k)), true
+		text := fmt.Sprintf("%s is **%s** because you told me.", upper(v.Label(k)), v.Value(p, k))
+		if card, ok := v.Book.Key(k); ok && card.Question == "" && card.Why != "" {
+			text += " " + card.Why
+		}
+		return text, true
 	}
 	rec, ok := p.Record(k)
 	if !ok {
@@ -185,8 +189,18 @@ func UnitFits(v Voice, k engine.Key, u string) bool {
 
 // Shows reports whether k, which is f, is shown as the figure fig.
 func Shows(v Voice, k engine.Key, f, fig float64, u string) bool {
+	switch own := v.unit(k); {
+	case u == "mm" && own == "cm":
+		fig /= 10
+	case u == "cm" && own == "mm":
+		fig *= 10
+	case (u == "m" || u == "yd") && own == "cm":
+		fig *= map[string]float64{"m": 100, "yd": 91.44}[u]
+	case u == "cm" && own == "m":
+		fig /= 100
+	}
 	near := func(a, b float64) bool { return math.Abs(a-b) < 0.051 && (math.Abs(a-b) < 1e-6 || b != math.Trunc(b)) }
-	if near(f, fig) {
+	if near(f, fig) || (v.unit(k) == "m" || v.unit(k) == "g") && math.Round(f) == fig {
 		return true
 	}
 	if v.unit(k) == "cm" && (u == "in" || v.Unit == "in") {

@@ -205,6 +205,8 @@ func (r *reading) extreme() string {
 		return ""
 	case r.l.has("longest", "widest", "biggest", "largest") || r.l.has("neck") && r.l.has("max", "maximum", "most"):
 		return "longest"
+	case r.l.has("deep", "deeper", "depth", "far") && r.l.has("can", "could", "possible") && r.l.has("yarn", "wool") && r.l.has("have", "left", "got", "remain", "available", "hand"):
+		return "deepest"
 	case (r.l.has("loosest", "tightest") || r.l.has("loose", "tight") && r.l.has("can", "may", "could")) && r.l.has("gaug", "swatch", "gauge"):
 		return "gauge"
 	}

@@ -44,6 +44,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.byUnit()
 	b.others()
 	b.fronts()
+	b.swatchWeight()
 	b.onBody()
 	b.order()
 	b.unsay()

@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -69,12 +71,21 @@ func (r *reading) weighed() []Set {
 	return []Set{{Key: engine.StitchWeight, Value: w, Near: 1}}
 }
 
+// swatchWeight: the weight of a swatch is not that of the yarn left; without
+// its stitches and rows it tells nothing.
+func (b *binder) swatchWeight() {
+	if b.has(engine.YarnLeft) && b.l.has("swatch", "square", "sample") && b.l.has("weigh", "weight", "heavy") {
+		b.unset(engine.YarnLeft)
+		b.problem = Problem{Code: "swatch-weight", Key: engine.StitchWeight}
+	}
+}
+
 func (r *reading) rowYarn() []Set {
 	oneRow := r.l.has("row", "unravel", "unravell", "unpick", "frog") // of a row, if nothing else is said
 	for _, i := range r.l.quantities() {
 		oneRow = oneRow || r.l.tokens[i].q.Unit == "row" && r.l.tokens[i].q.Value.Equal(engine.Int(1))
 	}
-	if !oneRow || !r.l.has("unravel", "ravel", "unravell", "ravell", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") || r.asks() {
+	if !oneRow || !r.l.has("unravel", "ravel", "unravell", "ravell", "pull", "need", "take", "use", "unpick", "frog", "yarn", "give") && !r.tookWithin() || r.asks() && !r.l.has("if") {
 		return nil
 	}
 	for _, i := range r.l.quantities() { // "40 stitches measure 56 cm" may be read as one rate
@@ -91,6 +102,17 @@ func (r *reading) rowYarn() []Set {
 	q := r.l.tokens[lengths[0]].q
 	cm, _ := q.Length()
 	return rowYarnSet(cm, r.l.tokens[stitches[0]].q.Value, q.Unit)
+}
+
+// tookWithin: the verb lies inside what is read as one rate, "40 stitches took
+// 56 cm".
+func (r *reading) tookWithin() bool {
+	for _, verb := range []string{" took ", " takes ", " take ", " gave ", " used ", " needed "} {
+		if strings.Contains(r.l.text, verb) {
+			return true
+		}
+	}
+	return false
 }
 
 func rowYarnSet(cm, stitches engine.Num, u quantity.Unit) []Set {

@@ -113,6 +113,9 @@ func (r *reading) compare() (Meaning, bool) {
 	if len(r.b.sets) == 1 && r.b.sets[0].Key == engine.Layers && r.l.has("single") && r.l.has("double", "doubl") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{layersSet(1)}, {layersSet(2)}}}, ok || r.asks()
 	}
+	if r.l.has("with") && r.l.has("without") && slices.Contains(r.inputs(), engine.FoldRow) && len(r.l.quantities()) == 0 {
+		return Meaning{Kind: Compare, Topic: "with-without", Keys: []engine.Key{engine.FoldRow}}, true
+	}
 	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v", "than")) {
 		return Meaning{Kind: Compare, Choices: alts}, true
 	}

@@ -47,6 +47,7 @@ func (b *binder) fronts() {
 	if b.ctx.Open != "garment" && b.l.has("button", "buttonhol") {
 		b.unset(engine.KeyGarment) // "buttons 8 cm apart" tells of buttons, not what opens
 	}
+	b.holeSizes()
 	for i, s := range b.sets {
 		if k := b.frontKey(s.Key); k != s.Key && !b.has(k) {
 			if s.Key == engine.NeedlePitch { // from mm
@@ -71,6 +72,22 @@ func (b *binder) fronts() {
 		case !few && (q.Unit == quantity.Stitch || b.wordBefore(i, "over", "on", "across", "along", "in", "for")):
 			b.addOnce(engine.FrontCount, i)
 		}
+	}
+}
+
+// holeSizes: "compare 2 and 3 stitch buttonholes" compares what one hole takes,
+// and counts none.
+func (b *binder) holeSizes() {
+	qs := b.l.quantities()
+	for n := 1; n < len(qs); n++ {
+		i, j := qs[n-1], qs[n]
+		if b.l.tokens[j].q.Unit != quantity.Stitch || !b.holesSaid() || !b.choiceBetween(i, j) {
+			continue
+		}
+		b.unset(engine.Holes)
+		b.unset(engine.HoleStitches)
+		b.add(engine.HoleStitches, i, 1)
+		b.add(engine.HoleStitches, j, 1)
 	}
 }
 
@@ -217,6 +234,8 @@ func (r *reading) frontAsked() []engine.Key {
 		return []engine.Key{engine.OverlapLow, engine.OverlapHigh}
 	case r.b.has(engine.Button) && !r.b.has(engine.Holes):
 		return []engine.Key{engine.HoleLength}
+	case r.l.has("where") && r.l.has("buttonhol", "hol", "hole", "button") && len(r.b.sets) == 0:
+		return []engine.Key{engine.HolePositions}
 	case r.b.has(engine.HoleSpacing) && (many || !r.b.has(engine.Holes)):
 		return []engine.Key{engine.Holes}
 	case r.b.has(engine.Holes) || r.l.has("buttonhol") && r.b.has(engine.FrontCount):

@@ -191,10 +191,16 @@ func (r *reading) units() (Meaning, bool) {
 
 // calibrate: measured values that set an effect.
 func (r *reading) calibrate() (Meaning, bool) {
-	if r.asks() || r.cue(WhatIf) && r.l.has("if") || len(r.l.quantities()) == 0 {
+	supposed := r.cue(WhatIf) && r.l.has("if")
+	if r.asks() && !supposed || len(r.l.quantities()) == 0 {
 		return Meaning{}, false
 	}
-	if m, ok := r.calibration(); ok {
+	m, ok := r.calibration()
+	switch {
+	case supposed:
+		m.Kind = WhatIf
+		return m, ok && (holds(m.Sets, engine.StitchWeight) || holds(m.Sets, engine.RowYarn))
+	case ok:
 		return m, true
 	}
 	return r.ribGauge()

@@ -17,7 +17,10 @@ func (b *binder) texts() {
 		if m.text == "wool" && b.l.has("left", "rest", "gram", "still", "remain", "enough", "ball", "metre", "meter") {
 			continue // wool is any yarn in many mouths
 		}
-		if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
+		if m.from > b.l.begin && oneOf(b.l.tokens[m.from-1].text, []string{"not", "no", "without", "never"}) && !b.l.has("why") {
+			if m.key == engine.KeyBandKind && m.text != engine.BandLatched { // the usual kind again
+				b.sets, b.at = append(b.sets, Set{Key: m.key, Text: engine.BandLatched, Near: 1}), append(b.at, m.from)
+			}
 			continue
 		}
 		for i := m.from; i < m.to; i++ {

@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"fmt"
+
+	"foldrow/engine"
+)
 
 // why: a number's reason, another number's refusal, an assumption's source.
 func (r *reading) why() (Meaning, bool) {
@@ -14,7 +18,11 @@ func (r *reading) why() (Meaning, bool) {
 	if h, _ := r.x.howto.best(r.l); r.l.has("explain", "describ") && r.l.has("how") && h.cover >= 0.9 {
 		return Meaning{}, false // "explain to me how the hem is hung"
 	}
-	m := Meaning{Kind: Why, Topic: c.topic, Keys: append(r.results(), r.inputs()...)}
+	m := Meaning{Kind: Why, Topic: c.topic, Keys: r.frontWhy(append(r.results(), r.inputs()...))}
+	if of, every, ok := r.ratioSaid(); ok && c.topic != "not" {
+		m.Topic, m.Name, m.Keys = "ratio", fmt.Sprintf("%d of %d", of, every), nil
+		return m, true
+	}
 	if r.l.has("tighter", "graded", "grading", "grade") && len(r.l.quantities()) == 0 {
 		m.Keys = append([]engine.Key{engine.Tension}, m.Keys...)
 	}
@@ -26,8 +34,8 @@ func (r *reading) why() (Meaning, bool) {
 	m.Count = r.stageNamed()
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
-		if m.Count > 0 && (r.spokenBefore(i, "stage") || q.Ordinal) {
-			continue
+		if m.Count > 0 && (r.spokenBefore(i, "stage") || q.Ordinal) || q.Ordinal && !q.After && len(m.Keys) > 0 {
+			continue // "why the second buttonhole row"
 		}
 		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		if q.Rib {

@@ -1,0 +1,117 @@
+package listen
+
+import (
+	"slices"
+
+	"foldrow/engine"
+)
+
+// whichFirst: "front band first or neckband first", "why the buttons first":
+// the order of the bands, and of the two fronts.
+func (r *reading) whichFirst() (Meaning, bool) {
+	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(WhatIf) || !r.asks() && !r.cue(Why) && !r.l.has("or") || !r.firstAlone() {
+		return Meaning{}, false
+	}
+	neck := r.l.has("neckband", "neck")
+	switch {
+	case neck && r.l.has("front", "fronts", "button"):
+		return Meaning{Kind: HowTo, Card: "band-order"}, true
+	case !neck && r.l.has("button", "buttonhol", "side"):
+		return Meaning{Kind: HowTo, Card: "which-side"}, true
+	case !neck && r.l.has("front", "fronts") && r.l.has("band"):
+		return Meaning{Kind: HowTo, Card: "band-order"}, true
+	}
+	return Meaning{}, false
+}
+
+// firstAlone: "first" says what comes first, and is not the first of something
+// ("the first buttonhole").
+func (r *reading) firstAlone() bool {
+	for i, t := range r.l.tokens {
+		if t.text == "first" && (i+1 >= r.l.end || t.stop || oneOf(r.l.tokens[i+1].text, []string{"or", "and", "then"})) {
+			return true
+		}
+	}
+	return false
+}
+
+// frontWhy is the keys of a why, turned into the front bands' where the line
+// says front: "why so many on the front", "why 2x2 on the front".
+func (r *reading) frontWhy(keys []engine.Key) []engine.Key {
+	keys = r.frontward(keys)
+	if !r.l.has("front", "fronts") || r.l.has("neck", "neckband", "neckline") {
+		return keys
+	}
+	rib := false
+	for _, i := range r.l.quantities() {
+		rib = rib || r.l.tokens[i].q.Rib
+	}
+	var out []engine.Key
+	for _, k := range keys {
+		switch k {
+		case engine.BandStitches, engine.WantedStitches:
+			k = engine.FrontStitches
+		case engine.KeyRib:
+			k = engine.KeyFrontRib
+		case engine.FrontBand:
+			continue // the width, which is named in passing
+		}
+		if !slices.Contains(out, k) {
+			out = append(out, k)
+		}
+	}
+	switch {
+	case len(out) == 0 && rib:
+		out = append(out, engine.KeyFrontRib)
+	case len(out) == 0 && r.l.has("many", "few"):
+		out = append(out, engine.FrontStitches)
+	case len(out) == 0:
+		return keys
+	}
+	return out
+}
+
+// ratioSaid: two small counts with one word between are a ratio: "3 of 4",
+// "3 for every 4".
+func (r *reading) ratioSaid() (of, every int, ok bool) {
+	qs := r.l.quantities()
+	if len(qs) != 2 || qs[1]-qs[0] < 2 || qs[1]-qs[0] > 3 || !oneOf(r.l.tokens[qs[0]+1].text, []string{"of", "for", "in", "from", "out", "per", "to"}) {
+		return 0, 0, false
+	}
+	of, every = r.whole(qs[0]), r.whole(qs[1])
+	return of, every, of > 0 && of <= every && every <= 20
+}
+
+// largestButton: "how big a button can the band take": answered backwards from
+// the width of the front band.
+func (r *reading) largestButton() (Meaning, bool) {
+	if !r.l.has("button") || !r.l.has("big", "large", "biggest", "largest", "size", "wide") || r.l.has("hole", "buttonhol", "overlap", "many") || !r.asks() && !r.l.has("biggest", "largest") || r.b.problem.Code != "" {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key != engine.FrontBand && s.Key != engine.KeyGarment && s.Key != engine.Button {
+			return Meaning{}, false
+		}
+	}
+	m := Meaning{Kind: Backwards, Topic: "largest-button", Keys: []engine.Key{engine.Button}}
+	for _, s := range r.b.sets {
+		if s.Key == engine.Button && !r.l.has("band", "front") {
+			return Meaning{}, false // the button is told
+		}
+		if s.Key == engine.Button { // "the biggest button for a 2.5 cm band": the width is the band's
+			s.Key, s.Value = engine.FrontBand, s.Value.Div(engine.Int(10))
+		}
+		if s.Key == engine.FrontBand {
+			m.Sets = append(m.Sets, s)
+		}
+	}
+	return m, true
+}
+
+// overlapAsked: "what overlap", "how wide must the overlap be".
+func (r *reading) overlapAsked() (Meaning, bool) {
+	if !r.l.has("overlap") || !r.asks() || len(r.b.sets) > 0 || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") || r.cue(Measure) && r.l.has("measur") || r.howToForm() || r.b.problem.Code != "" || r.l.has("includ", "include", "add", "subtract", "count", "with", "mean") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.OverlapLow, engine.OverlapHigh}}, true
+}
