@@ -75,7 +75,11 @@ func (c *turn) side(p *engine.Plan, sets []listen.Set) answer.Side {
 	s := answer.Side{Plan: p}
 	var names []string
 	for _, set := range sets {
-		names = append(names, c.voice().Value(p, set.Key))
+		name := c.voice().Value(p, set.Key)
+		if strings.Trim(name, "0123456789.") == "" { // "2" alone says nothing
+			name = c.voice().Echo(set.Key, p.In.Num(set.Key), name)
+		}
+		names = append(names, name)
 		if set.Key == engine.KeyRib {
 			s.Good = "good for " + c.book.RibFactors(p.In.Rib).GoodFor
 		}

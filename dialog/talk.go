@@ -113,7 +113,14 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	clean, _ := listen.Clean(line)
 	c := t.at(s, clean)
 	c.m = t.hear(line, c.context())
-	return c.run()
+	if c.m.In == "" {
+		return c.run()
+	}
+	unit := s.Unit
+	c.s.Unit = string(c.m.In) // for this answer
+	next, reply := c.run()
+	next.Unit = unit
+	return next, reply
 }
 
 // turn is one line being answered.

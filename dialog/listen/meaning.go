@@ -103,15 +103,16 @@ type Meaning struct {
 	FigUnit quantity.Unit
 	Part    string // "first", "last", "row": which part of a list
 	Needle  string
-	Card    string   // how-to or trouble id
-	Other   string   // the trouble that sounds alike
-	Choices [][]Set  // compare: one list of sets a choice
-	Move    Move     //
-	Name    string   // notebook: project name
-	Name2   string   // notebook: second name
-	Count   int      // undo: how many
-	Fixes   []Fix    //
-	Notes   []string // codes of what was chosen silently otherwise: "hedged"
+	In      quantity.Unit // the answer is wanted in inches or cm
+	Card    string        // how-to or trouble id
+	Other   string        // the trouble that sounds alike
+	Choices [][]Set       // compare: one list of sets a choice
+	Move    Move          //
+	Name    string        // notebook: project name
+	Name2   string        // notebook: second name
+	Count   int           // undo: how many
+	Fixes   []Fix         //
+	Notes   []string      // codes of what was chosen silently otherwise: "hedged"
 	Problem Problem
 	Thread  Thread   // topic yarn-count
 	Vague   Ask      // of kind Vague

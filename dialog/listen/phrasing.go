@@ -105,7 +105,7 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 // click changes the stitch by 2 percent").
 func (b *binder) useWords(h hit) {
 	for i := h.from; i < h.to; i++ {
-		if q := b.l.tokens[i].q; q != nil && q.Words && q.Value.Equal(engine.Int(1)) {
+		if q := b.l.tokens[i].q; q != nil && q.Value.Equal(engine.Int(1)) && (q.Words || !slices.Contains(h.slots, i)) {
 			b.used[i] = true
 		}
 	}

@@ -15,6 +15,13 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	if m, ok := x.byLabel(clean, ctx); ok {
 		return m
 	}
+	clean = signs(clean)
+	if rest, unit, ok := inUnit(clean); ok {
+		if m := x.readLine(rest, ctx); len(m.Sets) == 0 && (m.Kind == Number || m.Kind == Backwards || m.Kind == Shake) || m.Kind == Backwards {
+			m.In = unit
+			return m
+		}
+	}
 	clean = ribSigns(clean, ctx.Open == "rib")
 	if apart := x.unglue(clean); apart != clean {
 		if m := x.readLine(apart, ctx); m.Kind != Unclear && m.Kind != Outside && m.Kind != Notebook {

@@ -55,7 +55,11 @@ func (s *scanner) refuse() {
 		if it.doubt && short || it.gauge && it.Unit == None {
 			it.Problem = Grouping
 		}
-		if i+1 < len(s.items) && (s.dangling(it, s.items[i+1]) || s.glued(it, s.items[i+1])) {
+		if i+1 < len(s.items) && s.inchAndPart(it, s.items[i+1]) {
+			b := s.items[i+1]
+			it.Value, it.High, it.to = it.Value.Add(b.Value), it.High.Add(b.Value), b.to
+			i++
+		} else if i+1 < len(s.items) && (s.dangling(it, s.items[i+1]) || s.glued(it, s.items[i+1])) {
 			b := s.items[i+1]
 			it.High, it.to, it.Problem = b.Value, b.to, TwoNumbers
 			i++
@@ -63,6 +67,11 @@ func (s *scanner) refuse() {
 		out = append(out, it)
 	}
 	s.items = out
+}
+
+// inchAndPart reports a part of an inch behind whole inches: "1 inch 1/4".
+func (s *scanner) inchAndPart(a, b item) bool {
+	return s.dangling(a, b) && a.Unit == Inch && a.Value.IsInt() && !b.Value.IsInt() && b.Value.Less(engine.Int(1)) && b.to-b.from > 1
 }
 
 // glued reports a bare number with another right behind it and no blank

@@ -1,0 +1,36 @@
+package listen
+
+import (
+	"regexp"
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+)
+
+var (
+	// changed is a value with an arrow to another: "40 -> 42 cm", "1x1 → 2x2".
+	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→)`)
+	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *`)
+	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
+)
+
+// signs says in words what is written in signs: of a value with an arrow to
+// another only the other counts, "+= 1.5" adds.
+func signs(text string) string {
+	if strings.Contains(text, ">") || strings.Contains(text, "→") {
+		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "$1"), " ")
+	}
+	return strings.NewReplacer("+=", " plus ", "-=", " minus ").Replace(text)
+}
+
+// inUnit takes "in inches" off the end of a question.
+func inUnit(text string) (rest string, unit quantity.Unit, ok bool) {
+	at := tail.FindStringSubmatchIndex(text)
+	if at == nil {
+		return text, "", false
+	}
+	if strings.EqualFold(text[at[2]:at[3]], "inches") {
+		return text[:at[0]] + "?", quantity.Inch, true
+	}
+	return text[:at[0]] + "?", quantity.Centimetre, true
+}
