@@ -9,8 +9,8 @@ import (
 
 var (
 	// changed is a value with an arrow to another: "40 -> 42 cm", "1x1 → 2x2".
-	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→)`)
-	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *`)
+	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→) *([0-9])`)
+	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *([0-9])`)
 	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
 )
 
@@ -18,7 +18,7 @@ var (
 // another only the other counts, "+= 1.5" adds.
 func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
-		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "$1"), " ")
+		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
 	return strings.NewReplacer("+=", " plus ", "-=", " minus ").Replace(text)
 }
