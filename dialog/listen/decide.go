@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -61,8 +63,8 @@ func (r *reading) undo() (Meaning, bool) {
 				m.Count = q.Value.Floor()
 			}
 		}
-		if r.l.has("twice") {
-			m.Count = 2
+		if n := r.timesOver(); n > 0 {
+			m.Count = n
 		}
 		return m, true
 	}
@@ -218,4 +220,21 @@ func (r *reading) pronounOnly() bool {
 		return false
 	}
 	return r.l.has("it", "this", "that", "them", "one", "bit", "same", "other", "thing") && !r.cue(Outside)
+}
+
+// timesOver is how often something is to be done where no plain number says it:
+// "undo twice", "undo x3"; 0 where nothing does.
+func (r *reading) timesOver() int {
+	for _, t := range r.l.tokens {
+		if by := strings.Trim(t.text, "x"); len(t.text) == 2 && len(by) == 1 && by[0] >= '1' && by[0] <= '9' {
+			return int(by[0] - '0')
+		}
+	}
+	switch {
+	case r.l.has("twice"):
+		return 2
+	case r.l.has("thrice"):
+		return 3
+	}
+	return 0
 }

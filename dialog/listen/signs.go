@@ -11,7 +11,9 @@ var (
 	// changed is a value with an arrow to another: "40 -> 42 cm", "1x1 → 2x2".
 	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→) *([0-9])`)
 	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *([0-9])`)
-	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
+	// shortRow is a row by its number: "dial r 7"; "at R7" is a needle.
+	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) r ?([0-9]+)\b`)
+	tail     = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
 )
 
 // signs says in words what is written in signs: of a value with an arrow to
@@ -20,6 +22,7 @@ func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
 		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
+	text = shortRow.ReplaceAllString(text, "$1 row $2")
 	return strings.NewReplacer("+=", " plus ", "-=", " minus ").Replace(text)
 }
 

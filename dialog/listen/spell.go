@@ -82,6 +82,9 @@ func (s *speller) correct(w string) (string, bool) {
 	}
 	if ties > 1 {
 		best = sameStart(w, tried, bestAt, most)
+		if swap := swapped(w, tried); swap != "" && len(w) > 4 { // "donw" may be done or down
+			best, bestAt = swap, 1
+		}
 	}
 	return best, best != "" && bestAt <= most
 }
@@ -98,6 +101,28 @@ func sameStart(w string, tried map[string]bool, at, most int) string {
 			return ""
 		}
 		if only == "" || c < only {
+			only = c
+		}
+	}
+	return only
+}
+
+// swapped breaks a tie for the one word of the same letters with two
+// neighbours changed about: "needel" is needle, not needed.
+func swapped(w string, tried map[string]bool) string {
+	only := ""
+	for c := range tried {
+		if len(c) != len(w) || c == w {
+			continue
+		}
+		i := 0
+		for c[i] == w[i] {
+			i++
+		}
+		if i+1 < len(w) && c[i] == w[i+1] && c[i+1] == w[i] && c[i+2:] == w[i+2:] {
+			if only != "" {
+				return ""
+			}
 			only = c
 		}
 	}
