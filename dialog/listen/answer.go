@@ -46,12 +46,15 @@ func (r *reading) answersAfter(parts []string) (Meaning, bool) {
 	if len(l.tokens) == 0 || l.question || (&reading{x: r.x, l: l, ctx: r.ctx}).askForm() {
 		return Meaning{}, false
 	}
-	if r.b.problem.Code == "" && r.answersOpen(r.b.sets) && r.allFrom(strings.LastIndex(r.l.text, last)) {
-		return r.setsMeaning(Values), true
-	}
 	sub, m := r.alone(last)
 	if sub == nil || sub.l.has("it", "that", "this") && r.otherNamed(parts[:len(parts)-1]) {
+		if sub != nil && m.Kind == Values {
+			return sub.unclear(), true
+		}
 		return Meaning{}, false // "Can you work it out from my head size? It's 56."
+	}
+	if r.b.problem.Code == "" && r.answersOpen(r.b.sets) && r.allFrom(strings.LastIndex(r.l.text, last)) {
+		return r.setsMeaning(Values), true
 	}
 	return m, m.Kind == Values && r.answersOpen(m.Sets) && r.figuresIn(parts[:len(parts)-1]) == 0
 }

@@ -17,7 +17,7 @@ func (r *reading) guarded() (Meaning, bool) {
 	switch {
 	case r.negated():
 		code = "negated"
-	case r.story():
+	case r.story() || r.regrets():
 		code = "story"
 	case r.limit():
 		code = "limit"
@@ -146,6 +146,12 @@ func (r *reading) spokenSense(sense string) bool {
 		}
 	}
 	return false
+}
+
+// regrets: "it is too short, I only knitted 9 rows" tells what was done, and
+// that it will not do.
+func (r *reading) regrets() bool {
+	return r.ctx.Open == "" && r.l.has("too") && r.spokenSense("past") && !r.spokenSense("wish")
 }
 
 // limit: "at most 10 rows" says where the depth may end, not what it is.

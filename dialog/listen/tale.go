@@ -159,6 +159,9 @@ func (r *reading) narrates() bool {
 // canPass reports whether the tale r can be passed over beside the wish.
 func (r *reading) canPass(m Meaning, wish *reading, want Meaning) bool {
 	names := len(r.inputs())+len(r.results()) > 0
+	if r.asks() && r.l.has("my", "her", "his") && wish.l.has("it", "that") && len(wish.l.mentions) == 0 {
+		return false // "do you need my shoulder width? It's 38."
+	}
 	if !names && r.noFigures() && r.craftWords() == 0 && !r.asks() && (m.Kind == Unclear || m.Kind == Outside || m.Kind == Chat || m.Kind == Nothing || m.Kind == Keep || m.Kind == Help || m.Kind == Step && m.Move.Count == 0) {
 		return true // idle talk
 	}

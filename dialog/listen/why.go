@@ -23,7 +23,7 @@ func (r *reading) why() (Meaning, bool) {
 		m.Topic, m.Name, m.Keys = "ratio", fmt.Sprintf("%d of %d", of, every), nil
 		return m, true
 	}
-	if r.l.has("tighter", "graded", "grading", "grade") && len(r.l.quantities()) == 0 {
+	if r.l.has("tighter", "graded", "grading", "grade", "loosened", "loosen", "looser", "tighten", "tightened") && r.figures() == 0 {
 		m.Keys = append([]engine.Key{engine.Tension}, m.Keys...)
 	}
 	for _, t := range r.l.tokens {
