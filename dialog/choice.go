@@ -56,7 +56,8 @@ func (c *turn) whyChoice(p *engine.Plan, k engine.Key, v string) (State, Reply) 
 	case c.base().Text(k) == v:
 		text = fmt.Sprintf("%s is **%s** because you told me.", title(card.Label), label)
 	case stands == v:
-		text = fmt.Sprintf("%s **%s** comes with what you told me, until you say otherwise.", title(card.Label), label)
+		by := c.book.GivenBy(p.In, k)
+		text = fmt.Sprintf("%s **%s** comes with what you told me (%s: %s), until you say otherwise.", title(card.Label), label, c.voice().Label(by), c.voice().Text(by, p.In.Text(by)))
 	case stands == "" && c.assumedChoice(k, v):
 		text = fmt.Sprintf("%s **%s** is assumed: you have not said otherwise.", title(card.Label), label)
 	default:

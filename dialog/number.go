@@ -113,6 +113,9 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
 	}
+	if own := c.voice().OwnEstimate(p, k); own != "" {
+		text += " " + own
+	}
 	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 {
 		text += " " + title(weakerEdge(p)) + " is the weaker edge and decides it."
 	}

@@ -17,11 +17,11 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 		b.WriteString(" (" + notes + ")")
 	}
 	b.WriteString(" Counted from the lower end:\n")
-	for i, col := range h.First {
-		fmt.Fprintf(&b, "\n- %d: %s", i+1, place(col, f))
+	for i, hole := range HoleList(p) {
+		fmt.Fprintf(&b, "\n- %d: %s", i+1, hole)
 	}
 	if len(h.Gaps) > 0 {
-		fmt.Fprintf(&b, "\n\n%s", gapWords(h))
+		fmt.Fprintf(&b, "\n\n%s", GapWords(h))
 		if d, ok := p.Float(engine.HoleDistance); ok {
 			fmt.Fprintf(&b, "; from button to button %s", v.Len(d))
 		}
@@ -33,8 +33,11 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 	if f.Pieces > 1 {
 		fmt.Fprintf(&b, " No needles are named: the band does not fit the bed in one piece.")
 	}
+	if side := HoleSide(f); side != "" {
+		b.WriteString(" " + side)
+	}
 	b.WriteString("\n\n" + v.ButtonPicture(p))
-	b.WriteString("\n\n" + holeRows(f))
+	b.WriteString("\n\n" + HoleRows(f))
 	return strings.TrimRight(b.String(), "\n")
 }
 
@@ -77,7 +80,8 @@ func holeNeedles(col int, f *engine.Front) string {
 	}
 }
 
-func gapWords(h engine.Buttonholes) string {
+// GapWords tells the gaps between the holes, and how they share a remainder.
+func GapWords(h engine.Buttonholes) string {
 	switch {
 	case len(h.Gaps) == 1:
 		return fmt.Sprintf("The gap between them: %d stitches", h.Gap.Floor())
@@ -91,7 +95,7 @@ func gapWords(h engine.Buttonholes) string {
 
 // topHole says that the last hole lies in the neckband's end, where it does.
 func (v Voice) topHole(p *engine.Plan) string {
-	end := neckbandStitches(p)
+	end := NeckbandStitches(p)
 	f := p.Front
 	if end == 0 || f.Spec.End+f.Spec.Size > end {
 		return ""
@@ -99,15 +103,35 @@ func (v Voice) topHole(p *engine.Plan) string {
 	return fmt.Sprintf("The top hole lies in the neckband's end, the uppermost %d stitches.", end)
 }
 
-// neckbandStitches is how many of the front band's stitches come from the
+// NeckbandStitches is how many of the front band's stitches come from the
 // neckband's end.
-func neckbandStitches(p *engine.Plan) int {
+func NeckbandStitches(p *engine.Plan) int {
 	e := p.PickUpEdge()
 	return e.NeckbandDepth.Mul(e.Gauge).Div(engine.Int(10)).Round()
 }
 
-// holeRows says in which rows the holes are made.
-func holeRows(f *engine.Front) string {
+// HoleList is where each hole lies, from the lower end up: as stitches, and as
+// needles where the band fits the bed.
+func HoleList(p *engine.Plan) []string {
+	var list []string
+	for _, col := range p.Front.Holes.First {
+		list = append(list, place(col, p.Front))
+	}
+	return list
+}
+
+// HoleSide says for which front the needles are named: hung by its front edge
+// with the wrong side facing the knitter, a right front has its lower end at
+// the left of the bed, and a left front at the right. "" where none are named.
+func HoleSide(f *engine.Front) string {
+	if f.Pieces > 1 {
+		return ""
+	}
+	return "The needles are those of a right front, wrong side facing you, its lower end at the left; on a left front count the same stitches from the right end."
+}
+
+// HoleRows says in which rows the holes are made.
+func HoleRows(f *engine.Front) string {
 	switch {
 	case len(f.HoleRows) == 0 && f.Layers > 1:
 		return "In a doubled band make each hole twice, on the same needles, mirrored about the fold."
@@ -139,7 +163,7 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 	wide := min(n, max(edgeWide, 4*f.Spec.Holes+2))
 	at := func(col int) int { return col * wide / n }
 	line, numbers := []byte(strings.Repeat("-", wide)), []byte(strings.Repeat(" ", wide+1))
-	if end := neckbandStitches(p); end > 0 {
+	if end := NeckbandStitches(p); end > 0 {
 		for i := at(n - end); i < wide; i++ {
 			line[i] = '='
 		}
@@ -153,7 +177,7 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 	b.WriteString("```picture\n")
 	fmt.Fprintf(&b, "[%s]\n %s\n", line, strings.TrimRight(string(numbers), " "))
 	legend := "O buttonhole"
-	if neckbandStitches(p) > 0 {
+	if NeckbandStitches(p) > 0 {
 		legend += ", = neckband's end"
 	}
 	fmt.Fprintf(&b, "lower end left, top right\n%s\none sign: about %s\n```", legend, stitchesASign(n, wide))

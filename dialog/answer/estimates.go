@@ -50,3 +50,20 @@ func (v Voice) KindNote(p *engine.Plan) string {
 	}
 	return "How far a mock rib draws in and stretches is not published: its figures are our estimate, so try it on before you cut the yarn."
 }
+
+// OwnEstimate is what result k rests on where the kind of band makes that our
+// own figures and not the published ones of the card; "" elsewhere.
+func (v Voice) OwnEstimate(p *engine.Plan, k engine.Key) string {
+	switch k {
+	case engine.RelaxedCircumference, engine.StretchedCircumference, engine.HeadOpening, engine.HeadMissing, engine.SlitLength, engine.TopRoom:
+	default:
+		return ""
+	}
+	if v.KindNote(p) == "" {
+		return ""
+	}
+	s := v.Spans(p)
+	return fmt.Sprintf("For a mock rib nothing is published; draw-in %s (%s to %s) and stretch %s (%s to %s) are our own.",
+		v.Value(p, engine.RibDraw), trim(s.DrawLow.Float(), 2), trim(s.DrawHigh.Float(), 2),
+		v.Value(p, engine.RibStretch), trim(s.StretchLow.Float(), 2), trim(s.StretchHigh.Float(), 2))
+}

@@ -134,6 +134,9 @@ func (v Voice) sizePart(p *engine.Plan) string {
 	if head := v.Value(p, engine.HeadOpening); head != "" {
 		s += ". It opens to " + head + v.spreadText(p, engine.HeadOpening) + " for the head"
 	}
+	if v.KindNote(p) != "" {
+		return s + ". Estimates; nothing is published for a mock rib, its draw-in and stretch are our own."
+	}
 	return s + ". Estimates."
 }
 

@@ -42,6 +42,9 @@ func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bo
 	if card.Rounding != "" {
 		b.WriteString("\n\n" + card.Rounding)
 	}
+	if own := v.OwnEstimate(p, k); own != "" {
+		card.Estimate, card.Source = own, []string{"own"}
+	}
 	if card.Estimate != "" {
 		b.WriteString("\n\nAn estimate: " + lowerFirst(card.Estimate))
 		if s := v.spreadText(p, k); s != "" {
@@ -105,6 +108,9 @@ func (v Voice) whyAssumed(p *engine.Plan, k engine.Key) string {
 		text = fmt.Sprintf("%s **%s** comes with what you told me (%s: %s), until you say otherwise.", upper(v.Label(k)), v.Value(p, k), v.Label(by), v.Text(by, p.In.Text(by)))
 		if s := v.tableOf(p.In, by, k); s != "" {
 			return text + "\n\nSource: " + s + "."
+		}
+		if giver, _ := v.Book.Key(by); by == engine.KeyBandKind && giver.Texts[p.In.Text(by)] != "" { // what the choice brings has the choice's reason
+			return text + " " + v.Fill(giver.Texts[p.In.Text(by)], p) + "\n\nSource: " + v.Sources(giver.Source) + "."
 		}
 	}
 	if card.UsualText != "" {

@@ -29,6 +29,9 @@ func sizes(v answer.Voice, p *engine.Plan) []size {
 		}
 		if c, ok := v.Book.Result(k); ok {
 			s.Note, s.Source = c.Meaning, v.Sources(c.Source)
+			if own := v.OwnEstimate(p, k); own != "" {
+				c.Estimate, s.Source = own, v.Sources([]string{"own"})
+			}
 			if c.Estimate != "" {
 				s.Note += ". " + c.Estimate
 			}
@@ -55,6 +58,13 @@ func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 		}
 		if k == engine.RibDraw || k == engine.RibStretch {
 			ids = v.Book.RibFactors(p.In.Rib).Source
+		}
+		if by := v.Book.GivenBy(p.In, k); by == engine.KeyBandKind {
+			c, _ := v.Book.Key(by)
+			ids = c.Source
+			if k == engine.RibDraw || k == engine.RibStretch {
+				ids = []string{"own"}
+			}
 		}
 		out = append(out, assumption{v.Label(k), v.Value(p, k), v.Sources(ids)})
 	}

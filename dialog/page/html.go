@@ -50,6 +50,9 @@ func functions(s sheet) template.FuncMap {
 		"lean":    func() string { return leanWords(s) },
 		"single":  func(cols []int) [][]string { return single(cols, s.Stitches) },
 		"grouped": func(cols []int) [][]string { return grouped(cols, s.Stitches) },
+		"edge":    func() string { return frontEdge(s.plan) },
+		"layers":  func() []int { return upTo(s.layersOfHoles()) },
+		"number":  func(i int) int { return i + 1 },
 		"care":    func() string { return careFirst },
 	}
 }

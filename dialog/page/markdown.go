@@ -28,6 +28,7 @@ func Markdown(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) s
 	m.hang(s)
 	m.rows(s)
 	m.needles(s)
+	m.fronts(s)
 	m.sit(s)
 	m.end(s)
 	return m.String()
@@ -106,6 +107,10 @@ func (m *markdown) needles(s sheet) {
 		m.para("**Drop and latch** " + s.LatchWords + ".")
 		m.boxes("Columns to latch", s.Latch, s.Stitches)
 	}
+	if len(s.Empty) > 0 {
+		m.para("**Leave out of work** " + s.EmptyWords + ".")
+		m.boxes("Needles out of work", s.Empty, s.Stitches)
+	}
 	if len(s.Hem) > 0 {
 		m.para("**Hang the hem** on " + s.HemWords + ".")
 		m.boxes("Bumps to hang", s.Hem, s.Stitches)
@@ -162,6 +167,7 @@ func (m *markdown) sit(s sheet) {
 		lines = append(lines, line+": "+z.Note)
 	}
 	m.list(lines)
+	m.para(s.KindNote)
 }
 
 func (m *markdown) end(s sheet) {

@@ -29,6 +29,8 @@ var odd = []sample{
 	{"deepest", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth_rows": "80", "click_effect": "1/2", "main_tension": "9"}},
 	{"sevenths", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "3x2", "depth_rows": "3", "clicks_per_number": "7", "rows_per_click": "1", "main_tension": "6"}},
 	{"flat", "cm", map[engine.Key]string{"garment": "pullover", "stitch_gauge": "28", "row_gauge": "40", "neck": "80", "rib": "1x1", "depth_rows": "3", "rows_per_click": "1", "number_effect": "7", "clicks_per_number": "1"}},
+	{"single fronts", "in", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "2x2", "depth": "3", "front_edge": "62", "front_layers": "1", "buttonholes": "1", "hole_stitches": "1"}},
+	{"many holes", "cm", map[engine.Key]string{"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3", "front_edge": "30", "buttonholes": "22", "hole_stitches": "1"}},
 	{"not graded", "cm", map[engine.Key]string{"garment": "pullover", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3", "rows_per_click": "0"}},
 }
 
@@ -91,7 +93,13 @@ func TestEveryRowAndNeedleHasItsBox(t *testing.T) {
 			require.Equal(t, names(columns(p.Rehang, 2), p.BandStitches), ticked(sec["Hang again"]))
 
 			md := Markdown(v, p, said, "Blue")
-			want := p.TotalRows + len(p.RibColumns) + len(p.HemColumns) + len(columns(p.Rehang, 2)) + len(order(v, p))
+			require.Equal(t, names(p.EmptyColumns, p.BandStitches), ticked(sec[fmt.Sprintf("Leave %d needles out of work", len(p.EmptyColumns))]))
+			holes := 0
+			if p.Front.HasHoles() { // on each layer
+				holes = len(p.Front.Holes.First) * min(2, p.Front.Layers)
+				require.Equal(t, holes, strings.Count(sec["The front bands"], `type="checkbox"`))
+			}
+			want := holes + len(p.EmptyColumns) + p.TotalRows + len(p.RibColumns) + len(p.HemColumns) + len(columns(p.Rehang, 2)) + len(order(v, p))
 			require.Equal(t, want, strings.Count(md, "[ ]"), "boxes in the Markdown")
 		})
 	}
@@ -119,6 +127,7 @@ func TestTheStripShowsEveryNeedle(t *testing.T) {
 			all := pictures.String()
 			require.Equal(t, len(p.RibColumns), strings.Count(all, "l1.9 2.8"), "columns to latch")
 			require.Equal(t, len(p.HemColumns), strings.Count(all, "a2.1 2.1"), "bumps to hang")
+			require.Equal(t, 2*len(p.EmptyColumns), strings.Count(all, "a1.8 1.8"), "needles out of work")
 			require.Equal(t, 2*len(sh.Doubled), strings.Count(all, `r="1.1"`), "two stitches on a needle")
 			if p.BandStitches > 1 {
 				require.Equal(t, 2, strings.Count(all, `class="heavy"`), "the centre, from both sides")

@@ -19,7 +19,8 @@ type sample struct {
 }
 
 // samples are an everyday cardigan, a single band in inches, and a band wider
-// than the bed in a rib with wide columns.
+// than the bed in a rib with wide columns; a mock rib with front bands and
+// buttonholes.
 var samples = []sample{
 	{"cardigan", "cm", map[engine.Key]string{
 		"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth": "3",
@@ -33,6 +34,10 @@ var samples = []sample{
 		"garment": "pullover", "stitch_gauge": "50", "row_gauge": "66", "neck": "60", "rib": "3x3", "depth": "5",
 		"main_tension": "7", "clicks_per_number": "3", "fold_row": "2", "yoke_stitches": "400", "head": "58",
 	}},
+	{"fronts-mock", "cm", map[engine.Key]string{
+		"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3",
+		"band_kind": "mock", "front_edge": "40", "buttonholes": "7", "button": "20",
+	}},
 }
 
 func (s sample) solve(t testing.TB) (answer.Voice, *engine.Plan, engine.Inputs) {
@@ -45,5 +50,5 @@ func (s sample) solve(t testing.TB) (answer.Voice, *engine.Plan, engine.Inputs) 
 		said, ok = said.Parse(k, text)
 		require.True(t, ok, "%s %s", k, text)
 	}
-	return answer.Voice{Book: book, Unit: s.unit}, engine.Solve(said.Over(book.Defaults(said.Rib))), said
+	return answer.Voice{Book: book, Unit: s.unit}, engine.Solve(book.Filled(said)), said
 }

@@ -24,6 +24,10 @@ type sheet struct {
 	Groups       []group
 	LatchWords   string
 	Latch        []int // columns
+	EmptyWords   string
+	Empty        []int  // columns of a mock rib, out of work
+	KindNote     string // that a kind of band rests on our own figures
+	Fronts       *fronts
 	HemWords     string
 	Hem          []int // columns
 	Sizes        []size
@@ -45,7 +49,9 @@ func lay(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) sheet 
 		DialHead: dialHead(p), Groups: groups(p), Latch: p.RibColumns, Hem: p.HemColumns,
 		LatchWords: answer.NeedleRuns(p.RibColumns, p.BandStitches),
 		HemWords:   answer.NeedleRuns(p.HemColumns, p.BandStitches),
-		Sizes:      sizes(v, p), Cautions: cautions(v, p), Assumed: assumed(v, p, said),
+		Empty:      p.EmptyColumns, EmptyWords: answer.NeedleRuns(p.EmptyColumns, p.BandStitches),
+		KindNote: v.KindNote(p), Fronts: layFronts(v, p),
+		Sizes: sizes(v, p), Cautions: cautions(v, p), Assumed: assumed(v, p, said),
 		plan: p, voice: v,
 	}
 	if n := oneLine(name); n != "" {
@@ -75,7 +81,11 @@ func under(v answer.Voice, p *engine.Plan) string {
 	if p.In.Rib.IsPlain() {
 		parts = append(parts, "plain")
 	} else if p.In.Rib.IsSet() {
-		parts = append(parts, p.In.Rib.String()+" rib")
+		rib := p.In.Rib.String() + " rib"
+		if len(p.EmptyColumns) > 0 {
+			rib = p.In.Rib.String() + " mock rib, needles out of work"
+		}
+		parts = append(parts, rib)
 	}
 	if p.LayerRows > 0 && p.Doubled {
 		parts = append(parts, "doubled, with a hung hem")
@@ -117,6 +127,9 @@ func heads(v answer.Voice, p *engine.Plan) []head {
 	add(rowHead(p))
 	add(dialSpan(p))
 	add(count(engine.ColumnCount), "columns to latch", loops(p))
+	if n := len(p.EmptyColumns); n > 0 {
+		add(fmt.Sprint(n), "needles out of work", v.Value(p, engine.WorkStitches)+" in work")
+	}
 	add(count(engine.HemCount), "bumps to hang", "of the first band row")
 	if n > 0 {
 		add(v.Value(p, engine.NeckResult), "neck", aside(v, p.NeckResult.Float(), p.NeckWanted.Float()))

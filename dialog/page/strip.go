@@ -51,7 +51,7 @@ func lanesOf(s sheet) []lane {
 		name string
 		cols []int
 		sign func(d *drawing, x, y float64)
-	}{{"two", s.Doubled, twoSign}, {"latch", s.Latch, latchSign}, {"hem", s.Hem, hemSign}} {
+	}{{"two", s.Doubled, twoSign}, {"latch", s.Latch, latchSign}, {"out", s.Empty, outSign}, {"hem", s.Hem, hemSign}} {
 		if len(l.cols) > 0 {
 			lanes = append(lanes, lane{l.name, columnSet(l.cols), l.sign})
 		}
@@ -76,6 +76,11 @@ func twoSign(d *drawing, x, y float64) {
 // latchSign is a tall filled lozenge: a column that is dropped and made anew.
 func latchSign(d *drawing, x, y float64) {
 	d.path("solid", fmt.Sprintf("M%s %s l1.9 2.8 l-1.9 2.8 l-1.9 -2.8 Z", mm(x), mm(y-2.8)))
+}
+
+// outSign is a ring: a needle that stays out of work.
+func outSign(d *drawing, x, y float64) {
+	d.path("thick", fmt.Sprintf("M%s %s a1.8 1.8 0 1 0 3.6 0 a1.8 1.8 0 1 0 -3.6 0", mm(x-1.8), mm(y)))
 }
 
 // hemSign is an open cup that the bump lies in.
@@ -176,6 +181,7 @@ func legend(s sheet) []sign {
 		words := map[string]string{
 			"two":   "two: this needle carries two stitches when the yoke is hung again",
 			"latch": "latch: drop this column and latch it up from the front",
+			"out":   "out: this needle stays out of work, its stitch moved to its neighbour",
 			"hem":   "hem: hang the bump of the first band row here",
 		}[l.name]
 		add(words, func(d *drawing) { l.sign(d, 4, 3.5) })
