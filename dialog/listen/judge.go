@@ -92,7 +92,7 @@ func (r *reading) likelyHow() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
-	return Meaning{Kind: HowTo, Card: h.card}, h.cover >= 0.8 && h.mass >= 3.2 && h.share >= 0.35
+	return Meaning{Kind: HowTo, Card: h.card}, h.mass >= 3.2 && (h.cover >= 0.8 && h.share >= 0.35 || h.cover >= 0.95 && h.share >= 0.3)
 }
 
 // bestRib: "which rib is quickest" sets the ribs side by side; the topic is
