@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"foldrow/dialog/listen"
@@ -60,7 +61,26 @@ func (c *turn) onNumber() (State, Reply) {
 	if len(lines) == 0 {
 		return c.s, c.reply("number", c.notYet(c.m.Keys))
 	}
+	if c.m.Topic == "edges" {
+		lines = append(lines, c.edgesText(p))
+	}
 	return c.s, c.reply("number", strings.Join(lines, "\n\n"))
+}
+
+// edgesText says by how much the fold is shorter than the seam, both with what
+// the front band closes.
+func (c *turn) edgesText(p *engine.Plan) string {
+	seam, ok1 := p.Float(engine.NeckResult)
+	fold, ok2 := p.Float(engine.FoldCircumference)
+	switch {
+	case !ok1 || !ok2:
+		return ""
+	case math.Abs(seam-fold) < 0.05:
+		return "Closed as worn, the two are equal: this band is not graded."
+	case seam < fold:
+		return fmt.Sprintf("Closed as worn, the fold is **%s longer** than the seam.", c.voice().Figure(engine.NeckResult, fold-seam))
+	}
+	return fmt.Sprintf("Closed as worn, the fold is **%s shorter** than the seam.", c.voice().Figure(engine.NeckResult, seam-fold))
 }
 
 // one is the sentence for k, or for the part of its list that was asked for.

@@ -56,6 +56,11 @@ func (c *turn) tensionPart(p *engine.Plan) (string, bool) {
 		pick = 0
 	case c.m.Part == "last":
 		pick = len(rows) - 1
+	case c.m.Part == "back":
+		if i := easesAt(p, rows); i > 0 {
+			c.answer(engine.Tension, rows)
+			return fmt.Sprintf("From row **%d** on the dial goes back: %s there, after %s. In full: %s.", rows[i].Row, answer.DialAt(rows[i]), answer.DialAt(rows[i-1]), c.voice().Value(p, engine.Tension)), true
+		}
 	}
 	if pick < 0 {
 		c.answer(engine.Tension, rows)
@@ -67,6 +72,22 @@ func (c *turn) tensionPart(p *engine.Plan) (string, bool) {
 		text += fmt.Sprintf(" After it: %s.", answer.DialAt(rows[pick+1]))
 	}
 	return text, true
+}
+
+// easesAt is the index of the first row looser than the one before it, the
+// fold row left out; 0 where the dial never goes back.
+func easesAt(p *engine.Plan, rows []engine.TensionRow) int {
+	last := 0
+	for i, row := range rows {
+		if p.FoldRow > 0 && row.Row == p.LayerRows+1 {
+			continue
+		}
+		if row.Clicks < rows[last].Clicks {
+			return i
+		}
+		last = i
+	}
+	return 0
 }
 
 func (c *turn) needlePart(p *engine.Plan, k engine.Key, cols []int, what string) (string, bool) {

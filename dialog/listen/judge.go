@@ -58,21 +58,6 @@ func (r *reading) foreseen() (Meaning, bool) {
 	return Meaning{Kind: Number, Keys: []engine.Key{engine.Key(f.card)}}, true
 }
 
-// surelyHow: a question whose words are those of a technique, more of them
-// than any number or trouble has.
-func (r *reading) surelyHow() (Meaning, bool) {
-	if !r.asks() || r.counts() || r.cue(Why) || r.wantsMend() || r.wentWrong() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(WhatIf) && r.l.has("if") {
-		return Meaning{}, false
-	}
-	h, _ := r.x.howto.best(r.l)
-	if h.cover < 0.97 || h.mass < 8 || h.share < 0.5 {
-		return Meaning{}, false
-	}
-	f, _ := r.x.result.best(r.l)
-	t, _ := r.x.trouble.best(r.l)
-	return Meaning{Kind: HowTo, Card: h.card}, h.score() > 1.3*f.score() && h.score() > t.score()
-}
-
 // ifMishap: "what should I do if the yarn breaks" wants to know beforehand what
 // a trouble's card tells.
 func (r *reading) ifMishap() (Meaning, bool) {

@@ -17,6 +17,9 @@ func (r *reading) measure() (Meaning, bool) {
 	if r.wearer() && r.asks() && r.l.has("fit", "over", "head") && len(r.results()) == 0 && !r.sureBut(engine.KeyGarment) && r.ctx.Open == "" {
 		return r.measureMeaning("usual", []engine.Key{engine.Head}), true
 	}
+	if !ok && r.wantsMend() && !open {
+		return Meaning{}, false
+	}
 	if !ok && r.asks() && (!r.setsBut(engine.KeyGarment) || !r.setsBut(engine.KeyWearer)) && r.asksMeasure(open, keys) {
 		return r.measureMeaning(r.measureTopic(keys), keys), true
 	}

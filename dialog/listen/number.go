@@ -226,6 +226,10 @@ func (r *reading) part(m *Meaning) {
 	if len(m.Keys) > 1 && m.Keys[0] == engine.LeftNeedle && r.spansEnds() {
 		return
 	}
+	if r.easesOff(m.Keys) {
+		m.Part = "back"
+		return
+	}
 	for i, t := range r.l.tokens {
 		switch {
 		case t.q != nil && t.q.Range: // "rows seven to ten": the whole list

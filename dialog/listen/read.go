@@ -146,6 +146,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).countDoubted,
 		(*reading).asked,
 		(*reading).ifMishap,
+		(*reading).edges,
 		(*reading).surelyHow,
 		(*reading).plainNumber,
 		(*reading).foreseen,

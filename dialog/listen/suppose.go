@@ -65,7 +65,7 @@ func (r *reading) stitchesSupposed() (engine.Num, bool) {
 // or a depth is a count of stitches.
 func (r *reading) wishesCount(q *quantity.Quantity) bool {
 	return !q.Ordinal && !q.After && !q.Rib && q.Value.Cmp(engine.Int(60)) > 0 && q.Value.Cmp(engine.Int(400)) < 0 && len(r.inputs()) == 0 &&
-		r.l.has("rather", "prefer", "instead", "want", "could", "can", "try", "may", "might", "like")
+		r.l.has("rather", "prefer", "instead", "want", "could", "can", "try", "may", "might", "like", "possibl", "possible", "allow")
 }
 
 // countSaid: "I want 121 stitches" wishes for a result; what neck that gives

@@ -17,6 +17,9 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 && r.wantsMend() {
 		return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
 	}
+	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 6 && f.share >= 0.5 && !r.asks() && len(r.b.sets) > 0 && r.onlyTexts() {
+		return r.troubleMeaning(), true // "I left a needle out of work at the end" chooses no kind of band
+	}
 	if r.accident() {
 		f, _ := r.x.trouble.best(r.l)
 		if f.cover >= 0.6 && f.mass >= 2.2 {
@@ -88,7 +91,7 @@ func (r *reading) wantsMend() bool {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
-	if r.duty() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
+	if r.duty() || r.dismissed() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false // "too deep" at the question for the depth
 	}
 	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {
@@ -151,7 +154,7 @@ func (r *reading) troubleMeaning() Meaning {
 
 // wayForm: the words of a question for a way, a meaning or a leave.
 func (r *reading) wayForm() bool {
-	return r.l.has("how", "what", "explain", "mean", "safe", "should", "must", "allow", "show", "remind", "teach", "tell", "need", "when", "help", "can", "may", "why", "where")
+	return r.l.has("how", "what", "explain", "mean", "safe", "should", "must", "allow", "show", "remind", "teach", "tell", "need", "when", "help", "can", "could", "may", "why", "where")
 }
 
 // howTo: a question about a technique.
@@ -170,7 +173,7 @@ func (r *reading) howTo() (Meaning, bool) {
 	asks := r.asks() || r.l.has("how", "explain", "help", "remind", "show", "teach", "describ")
 	switch {
 	case asks && f.cover >= 0.5 && (f.cover >= 0.8 || r.craftWords() > 0) && f.score() >= 0.8*t.score():
-	case f.cover >= 0.9 && f.score() > t.score() && len(r.b.sets) == 0 && r.l.words() <= 4 && !r.cue(Step):
+	case f.cover >= 0.9 && f.score() > t.score() && len(r.b.sets) == 0 && (r.l.words() <= 4 || f.share >= 0.85 && f.mass >= 6 && r.l.words() <= 8) && !r.cue(Step):
 	default:
 		return Meaning{}, false
 	}
