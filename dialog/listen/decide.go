@@ -46,6 +46,9 @@ func (r *reading) openChoice() (Meaning, bool) {
 }
 
 func (r *reading) undo() (Meaning, bool) {
+	if r.cue(Undo) && r.undoesWork() {
+		return Meaning{}, false
+	}
 	if c, ok := r.cues[Undo]; ok && c.topic == "redo" {
 		return Meaning{Kind: Undo, Topic: "redo"}, len(r.b.sets) == 0
 	}

@@ -73,7 +73,7 @@ func (r *reading) ifMishap() (Meaning, bool) {
 // likelyHow: a question that nothing else knew, with most of the words of a
 // technique.
 func (r *reading) likelyHow() (Meaning, bool) {
-	if !r.asks() || r.counts() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) || r.craftWords() == 0 {
+	if !r.asks() || r.counts() || len(r.b.sets) > 0 || r.numbersGiven() || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(Outside) || r.craftWords() == 0 {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)

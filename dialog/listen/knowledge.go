@@ -5,12 +5,15 @@ import "foldrow/engine"
 // surelyHow: a question whose words are those of a technique, more of them
 // than any number or trouble has.
 func (r *reading) surelyHow() (Meaning, bool) {
-	if !r.asks() || r.cue(Why) || r.wantsMend() || r.wentWrong() && !r.prevents() || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(WhatIf) && r.l.has("if") {
+	if !r.asks() || r.cue(Why) || r.wantsMend() || r.wentWrong() && !r.prevents() || !r.onlyTexts() || r.numbersGiven() || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(WhatIf) && r.l.has("if") {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
 	whole := h.cover >= 0.97 && h.mass >= 4 && h.share >= 0.75 && !r.ofThePlan() // the line says little else
 	if !whole && (r.counts() || h.cover < 0.97 || h.mass < 8 || h.share < 0.5) {
+		return Meaning{}, false
+	}
+	if len(r.b.sets) > 0 && !(whole && h.mass >= 6) {
 		return Meaning{}, false
 	}
 	f, _ := r.x.result.best(r.l)
@@ -30,7 +33,14 @@ func (r *reading) ofThePlan() bool {
 // prevents: "how do I avoid holes" asks for a way; the words of a mishap in it
 // tell of none.
 func (r *reading) prevents() bool {
-	return r.l.has("avoid", "prevent") || r.l.has("stop", "keep") && r.l.has("from")
+	return r.l.has("avoid", "prevent", "prevention") || r.l.has("stop", "keep") && r.l.has("from")
+}
+
+// undoesWork: "can I undo the sewn edge" asks about the knitting; nothing of the
+// plan is to be taken back.
+func (r *reading) undoesWork() bool {
+	h, _ := r.x.howto.best(r.l)
+	return r.asks() && h.cover >= 0.8 && h.mass >= 3 && h.share >= 0.45
 }
 
 // dismissed: "forget the neck" puts something aside; nothing was forgotten.

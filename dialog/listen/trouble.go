@@ -38,7 +38,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	}
 	f, _ := r.x.trouble.best(r.l)
 	h, _ := r.x.howto.best(r.l)
-	if r.cue(Why) && f.share < 0.45 || r.shortAsk() && r.contentLeft() == 0 && !r.l.has("be", "out", "off", "short") {
+	if r.cue(Why) && f.share < 0.45 || r.shortAsk() && r.contentLeft() == 0 && !r.l.has("be", "have", "out", "off", "short") || r.asks() && !r.cue(Why) && !r.wantsMend() && h.cover >= 0.97 && h.score() > 1.2*f.score() {
 		return Meaning{}, false // "columns to latch, loops" names numbers only
 	}
 	if r.wantsMend() && f.cover >= 0.97 && f.mass >= 3.2 {
@@ -147,6 +147,9 @@ func (r *reading) troubleMeaning() Meaning {
 		m.Other = second.card
 	}
 	for _, i := range r.l.quantities() {
+		if i+1 < r.l.end && oneOf(r.l.tokens[i+1].text, []string{"side", "end", "edge"}) {
+			continue // "on one side" counts nothing
+		}
 		m.Figure, m.HasFig = r.l.tokens[i].q.Value, true
 	}
 	return m
