@@ -3,6 +3,7 @@ package dialog
 import (
 	"fmt"
 
+	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
 
@@ -77,4 +78,25 @@ func (c *turn) whyRatio(p *engine.Plan) (State, Reply) {
 		text += "\n\n" + c.cardText(card)
 	}
 	return c.s, c.reply("why", text)
+}
+
+// oneHole tells the one hole that was asked about; ok is false where all are
+// meant, or none are laid.
+func (c *turn) oneHole(p *engine.Plan) (string, bool) {
+	if c.m.Part == "" || !hasKey(c.m.Keys, engine.HolePositions) || !p.Front.HasHoles() {
+		return "", false
+	}
+	list, i := answer.HoleList(p), 0
+	switch {
+	case c.m.Part == "last":
+		i = len(list) - 1
+	case c.m.Part == "nth" && c.m.HasFig:
+		i = c.m.Figure.Floor() - 1
+	}
+	if i < 0 || i >= len(list) {
+		return fmt.Sprintf("There are %d buttonholes; number %d is none of them.", len(list), i+1), true
+	}
+	c.answer(engine.HolePositions, []int{p.Front.Holes.First[i] + 1})
+	c.also("buttons-children")
+	return fmt.Sprintf("Buttonhole %d of %d, from the lower end: **%s**. %s", i+1, len(list), list[i], answer.HoleSide(p.Front)), true
 }

@@ -40,6 +40,9 @@ func (c *turn) onNumber() (State, Reply) {
 	if len(c.m.Sets) > 0 {
 		return c.withValues()
 	}
+	if s, ok := c.oneHole(p); ok {
+		return c.s, c.reply("number", s)
+	}
 	var lines []string
 	if s := c.frontText(p, c.m.Keys); s != "" {
 		lines, c.s.Topic = append(lines, s), c.m.Keys[0]

@@ -96,6 +96,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx.*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
 	case "cuts":
 		return fmt.Sprintf("%s is published for %d stages, and your yoke has %s. Say *%s in %d stages* to take it, or keep the %s with *equal cuts* or *a straight cone*. Nothing has changed.", title(c.voice().Text(p.Key, p.Read)), p.Count, low, strings.ReplaceAll(p.Read, "_", " "), p.Count, low)
+	case "compare":
+		return "I cannot set those beside each other; nothing is changed. Name two values of one thing: *compare 1x1 and 2x2*, *compare 5 and 7 buttonholes*."
 	case "swatch-weight":
 		return "A weighed swatch tells the yarn only with its stitches and rows. For example: *a swatch of 50 stitches and 60 rows weighs 9 g*."
 	case "gauge-first":

@@ -67,6 +67,9 @@ func (c *turn) onWhy() (State, Reply) {
 // whyKeys is what the question is about: what it names, what it says, the
 // figure in it, or what was spoken of last.
 func (c *turn) whyKeys(p *engine.Plan) []engine.Key {
+	if c.m.HasFig && c.m.FigUnit == "number" && p.In.Num(engine.StartClicks).Equal(c.m.Figure.Mul(p.In.Num(engine.ClicksPerNumber))) {
+		return []engine.Key{engine.StartClicks} // "why four numbers tighter"
+	}
 	if c.m.HasFig {
 		named := c.m.Keys
 		hits := c.bearing(p, named)

@@ -180,7 +180,7 @@ func UnitFits(v Voice, k engine.Key, u string) bool {
 	case "row":
 		return own == "rows" || own == "rows per 10 cm"
 	case "cm", "in", "mm", "ft", "m", "yd":
-		return own == "cm" || own == "mm" || own == "m"
+		return own == "cm" || own == "mm" || own == "m" || u == "m" && own == "m per 100 g"
 	case "needle":
 		return own == "needles" || own == "stitches"
 	case "%":
@@ -206,7 +206,7 @@ func Shows(v Voice, k engine.Key, f, fig float64, u string) bool {
 		fig /= 100
 	}
 	near := func(a, b float64) bool { return math.Abs(a-b) < 0.051 && (math.Abs(a-b) < 1e-6 || b != math.Trunc(b)) }
-	if near(f, fig) || (v.unit(k) == "m" || v.unit(k) == "g") && math.Round(f) == fig {
+	if near(f, fig) || (v.unit(k) == "m" || v.unit(k) == "g" || v.unit(k) == "m per 100 g") && math.Round(f) == fig {
 		return true
 	}
 	if v.unit(k) == "cm" && (u == "in" || v.Unit == "in") {

@@ -121,7 +121,8 @@ func (r *reading) machineFit() (Meaning, bool) {
 // smallestNeck: "smallest neck that passes a 56 cm head", answered backwards
 // with a head, or a wearer, that serves this answer only.
 func (r *reading) smallestNeck() (Meaning, bool) {
-	if !r.l.has("smallest", "narrowest", "tightest", "least", "closest", "fewest") || !r.l.has("neck", "opening", "stitch") ||
+	asked := r.beginsWith([]string{"what", "neck"}) || r.beginsWith([]string{"which", "neck"})
+	if !asked && !r.l.has("smallest", "narrowest", "tightest", "least", "closest", "fewest") || len(r.b.sets) == 0 && asked || !r.l.has("neck", "opening", "stitch") ||
 		!r.l.has("head", "pass", "fit", "go", "over", "through") || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}

@@ -199,7 +199,7 @@ func (r *reading) extreme() string {
 	switch {
 	case r.l.has("deepest", "highest", "tallest") || r.l.has("deep", "row", "depth", "band") && r.l.has("most", "max", "maximum") && !r.l.has("neck"):
 		return "deepest"
-	case r.l.has("deep", "deeper", "most", "much", "far") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
+	case r.l.has("deep", "deeper", "depth", "row", "most", "much", "far") && r.l.has("can", "could") && r.b.has(engine.YarnLeft):
 		return "deepest"
 	case r.l.has("float"):
 		return ""

@@ -54,7 +54,7 @@ func (r *reading) twoNecks() (Meaning, bool) {
 
 // babyOpening: "why so big an opening for a baby".
 func (r *reading) babyOpening() (Meaning, bool) {
-	if !r.cue(Why) || !r.l.has("baby", "babies", "toddler", "newborn", "child", "children", "infant") || !r.l.has("opening", "slit", "open", "big", "wide", "button") || len(r.l.quantities()) > 0 || r.l.has("safe", "chok", "choke") {
+	if !r.cue(Why) && !(r.asks() && r.l.has("need", "want") && r.l.has("opening", "slit")) || !r.l.has("baby", "babies", "toddler", "newborn", "child", "children", "infant") || !r.l.has("opening", "slit", "open", "big", "wide", "button") || len(r.l.quantities()) > 0 || r.l.has("safe", "chok", "choke") {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: HowTo, Card: "baby-opening"}, true
@@ -98,4 +98,15 @@ func (r *reading) estimates() (Meaning, bool) {
 		return Meaning{Kind: Show, Topic: "estimates"}, true
 	}
 	return Meaning{}, false
+}
+
+// dialMeans: "what does dial 6 mean on my machine".
+func (r *reading) dialMeans() (Meaning, bool) {
+	if !r.asks() || !r.l.has("dial") || !r.l.has("mean", "means") || len(r.l.quantities()) != 1 || r.cue(WhatIf) && r.l.has("if") {
+		return Meaning{}, false
+	}
+	if q := r.l.tokens[r.l.quantities()[0]].q; q.Unit == "row" || q.Unit == "st" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: HowTo, Card: "dial"}, true
 }

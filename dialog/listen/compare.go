@@ -116,6 +116,18 @@ func (r *reading) compare() (Meaning, bool) {
 	if r.l.has("with") && r.l.has("without") && slices.Contains(r.inputs(), engine.FoldRow) && len(r.l.quantities()) == 0 {
 		return Meaning{Kind: Compare, Topic: "with-without", Keys: []engine.Key{engine.FoldRow}}, true
 	}
+	if r.l.has("single") && r.l.has("double", "doubl", "doubled") && r.l.has("front", "fronts") && !r.l.has("neckband") && (ok || r.asks()) {
+		return Meaning{Kind: Compare, Choices: [][]Set{
+			{{Key: engine.FrontLayers, Value: engine.Int(1), Near: 1}}, {{Key: engine.FrontLayers, Value: engine.Int(2), Near: 1}},
+		}}, true
+	}
+	if of := r.ratiosSaid(); len(of) > 1 && ok && r.l.has("pick", "ratio", "slope") {
+		m := Meaning{Kind: Compare}
+		for _, ratio := range of {
+			m.Choices = append(m.Choices, []Set{{Key: engine.PickRatio, Value: ratio, Near: 1}})
+		}
+		return m, true
+	}
 	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v", "than")) {
 		return Meaning{Kind: Compare, Choices: alts}, true
 	}

@@ -82,6 +82,20 @@ func (r *reading) ratioSaid() (of, every int, ok bool) {
 	return of, every, of > 0 && of <= every && every <= 20
 }
 
+// ratiosSaid is every "3 of 4" of the line as a fraction.
+func (r *reading) ratiosSaid() []engine.Num {
+	var out []engine.Num
+	qs := r.l.quantities()
+	for n := 0; n+1 < len(qs); n++ {
+		of, every := r.whole(qs[n]), r.whole(qs[n+1])
+		if qs[n+1]-qs[n] == 2 && oneOf(r.l.tokens[qs[n]+1].text, []string{"of", "for", "from", "in"}) && of > 0 && of <= every && every <= 20 {
+			out = append(out, engine.Frac(int64(of), int64(every)))
+			n++
+		}
+	}
+	return out
+}
+
 // largestButton: "how big a button can the band take": answered backwards from
 // the width of the front band.
 func (r *reading) largestButton() (Meaning, bool) {

@@ -21,7 +21,16 @@ func (r *reading) settled(m Meaning) Meaning {
 		m = r.whichTrouble(m)
 		m.Slip = r.slip()
 	}
+	if m.Kind == Values && r.comparesOnly() {
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "compare"}}
+	}
 	return m
+}
+
+// comparesOnly: a line that begins with "compare" sets nothing, whatever its
+// numbers could be.
+func (r *reading) comparesOnly() bool {
+	return r.l.begin < r.l.end && r.l.tokens[r.l.begin].stem == stem("compare")
 }
 
 // whichTrouble leaves in Card the trouble that the line means, and in Other

@@ -48,6 +48,12 @@ func (b *binder) fronts() {
 		b.unset(engine.KeyGarment) // "buttons 8 cm apart" tells of buttons, not what opens
 	}
 	b.holeSizes()
+	for n, s := range b.sets { // "the third buttonhole" counts none
+		if s.Key == engine.Holes && b.at[n] < len(b.l.tokens) && b.l.tokens[b.at[n]].q != nil && b.l.tokens[b.at[n]].q.Ordinal {
+			b.unset(engine.Holes)
+			break
+		}
+	}
 	for i, s := range b.sets {
 		if k := b.frontKey(s.Key); k != s.Key && !b.has(k) {
 			if s.Key == engine.NeedlePitch { // from mm
@@ -72,22 +78,6 @@ func (b *binder) fronts() {
 		case !few && (q.Unit == quantity.Stitch || b.wordBefore(i, "over", "on", "across", "along", "in", "for")):
 			b.addOnce(engine.FrontCount, i)
 		}
-	}
-}
-
-// holeSizes: "compare 2 and 3 stitch buttonholes" compares what one hole takes,
-// and counts none.
-func (b *binder) holeSizes() {
-	qs := b.l.quantities()
-	for n := 1; n < len(qs); n++ {
-		i, j := qs[n-1], qs[n]
-		if b.l.tokens[j].q.Unit != quantity.Stitch || !b.holesSaid() || !b.choiceBetween(i, j) {
-			continue
-		}
-		b.unset(engine.Holes)
-		b.unset(engine.HoleStitches)
-		b.add(engine.HoleStitches, i, 1)
-		b.add(engine.HoleStitches, j, 1)
 	}
 }
 
@@ -135,6 +125,9 @@ func (b *binder) frontRib() {
 	names := false
 	for _, m := range b.l.mentions {
 		names = names || m.key == engine.FrontBand && b.l.tokens[m.from].text != "overlap" || m.key == engine.KeyFrontRib
+	}
+	for _, w := range []string{"on the front", "for the front", "along the front", "of the front"} {
+		names = names || strings.Contains(b.l.text, w)
 	}
 	for i, s := range b.sets {
 		if names && s.Key == engine.KeyRib {
@@ -209,6 +202,7 @@ func (r *reading) fronts() (Meaning, bool) {
 	if slices.Contains(m.Keys, engine.FrontLength) {
 		m.Kind = Backwards
 	}
+	r.oneHole(&m)
 	return m, true
 }
 
@@ -236,6 +230,8 @@ func (r *reading) frontAsked() []engine.Key {
 		return []engine.Key{engine.HoleLength}
 	case r.l.has("where") && r.l.has("buttonhol", "hol", "hole", "button") && len(r.b.sets) == 0:
 		return []engine.Key{engine.HolePositions}
+	case r.l.has("needl", "stitch") && r.l.has("buttonhol", "hol", "hole") && len(r.b.sets) == 0:
+		return []engine.Key{engine.HoleNeedles}
 	case r.b.has(engine.HoleSpacing) && (many || !r.b.has(engine.Holes)):
 		return []engine.Key{engine.Holes}
 	case r.b.has(engine.Holes) || r.l.has("buttonhol") && r.b.has(engine.FrontCount):

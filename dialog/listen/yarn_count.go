@@ -41,6 +41,25 @@ func (r *reading) yarnCount() (Meaning, bool) {
 	return m, true
 }
 
+// compareThreads: "compare Nm 2/30 and Nm 2/28", yarns told by their counts.
+func (r *reading) compareThreads() (Meaning, bool) {
+	if !r.comparesOnly() && !r.l.has("versus", "vs", "against") {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Compare}
+	for _, part := range strings.FieldsFunc(strings.NewReplacer(" and ", "|", " versus ", "|", " vs ", "|", " against ", "|", " or ", "|").Replace(r.l.text), func(c rune) bool { return c == '|' }) {
+		count := countNamed(part)
+		value, plies := countFigure(strings.TrimPrefix(strings.TrimSpace(part), "compare"))
+		tex, ok := engine.Tex(count, value, plies)
+		metres, there := engine.FromTex(tex, engine.MetresPer)
+		if count == "" || count == engine.MetresPer || !ok || !there {
+			return Meaning{}, false
+		}
+		m.Choices = append(m.Choices, []Set{{Key: engine.YarnLength, Value: metres, Near: 1}})
+	}
+	return m, len(m.Choices) > 1
+}
+
 // yarnAsked: whether a yarn suits the gauge, and what the yarn left allows.
 func (r *reading) yarnAsked() (Meaning, bool) {
 	if !r.asks() || r.b.problem.Code != "" || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") {
