@@ -38,6 +38,9 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 		}
 	}
 	next := c.s
+	if c.s.OnTable && a.in == c.s.Said {
+		return c.backAtPlan(a)
+	}
 	if c.s.OnTable {
 		// a change said while a what-if stands belongs to it
 		kind = "whatif"

@@ -25,6 +25,9 @@ func (c *turn) onWhatIf() (State, Reply) {
 		}
 		return c.s, c.reply("unclear", p)
 	}
+	if c.s.OnTable && a.in == c.s.Said {
+		return c.backAtPlan(a)
+	}
 	further := ""
 	if c.s.OnTable {
 		further = "\n\n" + c.voice().Further(c.plan(), c.solve(a.in))
@@ -38,6 +41,13 @@ func (c *turn) onWhatIf() (State, Reply) {
 		c.change(k, a.in)
 	}
 	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
+}
+
+// backAtPlan: "no, stay with 1x1" supposes what stands already, so that nothing
+// lies on the table any more.
+func (c *turn) backAtPlan(a applied) (State, Reply) {
+	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	return c.s, c.reply("drop", c.echo(a)+"\n\nThat is the plan as it stands: the what-if is off the table.")
 }
 
 // supposeEarly: before the five questions are answered there is no plan to

@@ -15,6 +15,9 @@ func (r *reading) openAnswer() (Meaning, bool) {
 	if m, ok := r.ribGauge(); ok {
 		return m, true
 	}
+	if r.cue(Compare) && len(r.alternatives()) > 1 {
+		return Meaning{}, false // "I don't understand the difference of 1x1 and 2x2"
+	}
 	answers := false
 	for _, s := range r.b.sets {
 		answers = answers || OpenOf(s.Key) == open

@@ -34,6 +34,9 @@ func (r *reading) backwards() (Meaning, bool) {
 			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
 		}
 		bareCount := q.Unit == "" && q.Value.IsInt() && len(m.Sets) == 0 && len(m.Keys) > 0 && (m.Keys[0] == engine.Neck || m.Keys[0] == engine.NeckResult || m.Keys[0] == engine.StitchGauge) && engine.Int(60).Less(q.Value)
+		if r.b.has(engine.YokeStitches) && r.l.has("waste", "wast", "wait", "hold", "yok", "yoke") {
+			continue // they wait: "I have 140 stitches on waste yarn"
+		}
 		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
 			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
 		}

@@ -4,6 +4,7 @@ import (
 	"sort"
 	"strings"
 
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
@@ -28,6 +29,8 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
 	b.notOurs()
 	b.takeBack()
+	b.holes()
+	b.marksBetween()
 	b.wearer()
 	b.phrasings()
 	b.marks()
@@ -218,5 +221,18 @@ func (b *binder) marks() {
 			b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: engine.Int(n), Near: 1}), append(b.at, i)
 			return
 		}
+	}
+}
+
+// marksBetween: two dots between the numbers part a number in three.
+func (b *binder) marksBetween() {
+	for i, t := range b.l.tokens[:max(0, len(b.l.tokens)-1)] {
+		q := t.q
+		if q == nil || q.Unit != quantity.Click || !q.Value.IsInt() || b.l.tokens[i+1].text != "between" || strings.Contains(t.text, "click") {
+			continue
+		}
+		b.used[i] = true
+		b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: q.Value.Add(engine.Int(1)), Near: 1}), append(b.at, i)
+		return
 	}
 }

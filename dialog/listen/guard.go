@@ -31,7 +31,7 @@ func (r *reading) guarded() (Meaning, bool) {
 // unsay drops what the line says a thing is not, where it says as well what it
 // is: "not doubled, just one layer", "don't want 1x1, 3x1 please".
 func (b *binder) unsay() {
-	if len(b.sets) < 2 || b.l.has("why") {
+	if len(b.sets) < 2 || b.l.has("why", "differenc", "compar") {
 		return
 	}
 	for n := 0; n < len(b.sets); n++ {

@@ -51,7 +51,7 @@ func (r *reading) machine() (Meaning, bool) {
 		return Meaning{Kind: Step, Move: Move{What: "way", Way: w.topic}}, true
 	}
 	c, ok := r.cues[machine]
-	if !ok || r.b.sure() && c.topic != "ripped" && !(c.topic == "dial" && r.l.question) {
+	if !ok || r.b.sure() && c.topic != "ripped" && c.topic != "counted" && !(c.topic == "dial" && r.l.question) {
 		return Meaning{}, false
 	}
 	m := r.stepMeaning(c)
@@ -64,6 +64,17 @@ func (r *reading) machine() (Meaning, bool) {
 		// elsewhere the columns and bumps are asked for as a list
 		here := r.x.alongOf(r.ctx.Step)
 		ok = m.Move.Along == here || m.Move.Along == "" && (!r.l.has("hang") || here == "hem" || here == "rehang")
+	case "all-done":
+		m.Move.What, m.Move.Step = "finished", r.namedStep()
+		if m.Move.Step == "" {
+			m.Move.What = "next"
+		}
+	case "counted": // as many stand on the fabric
+		ok = len(r.l.quantities()) == 1 && !r.badRow() && !r.asks()
+		m.Move.What, m.Move.Done = "row", true
+		if ok {
+			m.Move.Row = r.l.tokens[r.l.quantities()[0]].q.Value.Floor()
+		}
 	case "row":
 		ok = !r.badRow()
 		m.Move.Done = m.Move.Done || r.spoken("did") || r.spoken("made")

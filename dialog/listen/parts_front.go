@@ -81,6 +81,20 @@ func (b *binder) fronts() {
 	}
 }
 
+// holes: a number right before "buttons" or "buttonholes" counts them, whatever
+// else the line names: "the front bands with 6 buttonholes".
+func (b *binder) holes() {
+	if !b.l.frontal() || b.ctx.Open != "" && b.ctx.Open != "keep" {
+		return
+	}
+	for _, i := range b.free() {
+		q := b.l.tokens[i].q
+		if q.Unit == "" && !q.Range && !q.Ordinal && q.Problem == "" && q.Value.IsInt() && i+1 < len(b.l.tokens) && oneOf(b.l.tokens[i+1].stem, []string{"button", "buttonhol"}) {
+			b.addOnce(engine.Holes, i)
+		}
+	}
+}
+
 // addOnce binds the quantity where the key is not bound yet.
 func (b *binder) addOnce(k engine.Key, i int) {
 	if !b.has(k) {

@@ -57,6 +57,9 @@ func (r *reading) stitchesSupposed() (engine.Num, bool) {
 		return engine.Num{}, false
 	}
 	q := r.l.tokens[qs[0]].q
+	if r.l.has("stage", "waste", "wast", "wait", "yok", "yoke") && r.b.has(engine.YokeStitches) {
+		return engine.Num{}, false // they wait, or are a stage of the yoke
+	}
 	is := q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 || q.Unit == "" && (r.l.has("cast", "stitch", "hang") || r.wishesCount(q))
 	return q.Value, is && q.Value.IsInt() && q.Value.Cmp(engine.Int(44)) > 0
 }

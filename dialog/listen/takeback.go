@@ -8,7 +8,10 @@ import (
 // notOurs drops numbers that are no measure of the plan: ages, sizes, times.
 func (b *binder) notOurs() {
 	for _, i := range b.l.quantities() {
-		if q := b.l.tokens[i].q; q.Range && q.Value.Equal(q.High) && b.ctx.Open == "gauge" {
+		if q := b.l.tokens[i].q; q.Range && b.l.has("dial") && b.l.has("go", "run", "number") && i > 0 && oneOf(b.l.tokens[i-1].stem, []string{"go", "goe", "run", "from", "number", "be"}) {
+			b.dropped[i] = true // "my dial goes 1 to 10"
+			continue
+		} else if q.Range && q.Value.Equal(q.High) && b.ctx.Open == "gauge" {
 			b.dropped[i] = true // "on a square of ten to ten"
 			continue
 		} else if b.yearAt(i, q) {

@@ -2,6 +2,7 @@ package listen
 
 import (
 	"fmt"
+	"strings"
 
 	"foldrow/engine"
 )
@@ -14,6 +15,9 @@ func (r *reading) why() (Meaning, bool) {
 	}
 	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {
 		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
+	}
+	if h, _ := r.x.howto.best(r.l); len(r.l.quantities()) == 0 && c.topic != "not" && h.cover >= 0.95 && r.longerThanNames(h) {
+		return Meaning{Kind: HowTo, Card: h.card}, true // "why waste yarn" asks for no yarn of the band
 	}
 	if h, _ := r.x.howto.best(r.l); r.l.has("explain", "describ") && r.l.has("how") && h.cover >= 0.9 {
 		return Meaning{}, false // "explain to me how the hem is hung"
@@ -48,4 +52,24 @@ func (r *reading) why() (Meaning, bool) {
 		m.Sets = dedupe(r.b.sets)
 	}
 	return m, true
+}
+
+// longerThanNames: the card's words take in the only name of the line and say
+// more: "waste yarn" is not the yarn.
+func (r *reading) longerThanNames(card found) bool {
+	if len(r.l.mentions) != 1 || card.mass < 3 {
+		return false
+	}
+	m := r.l.mentions[0]
+	if m.to-m.from > 1 || m.from == 0 {
+		return false
+	}
+	before := r.l.tokens[m.from-1]
+	c, _ := r.x.book.Card("howto", card.card)
+	for _, w := range c.List("words") {
+		if strings.Contains(w, before.text+" "+r.l.tokens[m.from].text) {
+			return true
+		}
+	}
+	return false
 }
