@@ -9,7 +9,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"foldrow/dialog/notebook"
 )
@@ -207,7 +206,7 @@ func TestFullDiskInConversation(t *testing.T) {
 	say := func(lines ...string) {
 		for _, line := range lines {
 			io.WriteString(w, line+"\n")
-			time.Sleep(50 * time.Millisecond) // until it is answered
+			w.Write(nil) // taken when more is asked for: the line is answered then
 		}
 	}
 	go func() {
