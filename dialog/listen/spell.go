@@ -82,6 +82,9 @@ func (s *speller) correct(w string) (string, bool) {
 	}
 	if ties > 1 {
 		best = sameStart(w, tried, bestAt, most)
+		if single := undoubled(w, tried); single != "" {
+			return single, true
+		}
 		if swap := swapped(w, tried); swap != "" && len(w) > 4 { // "donw" may be done or down
 			best, bestAt = swap, 1
 		}
@@ -105,6 +108,17 @@ func sameStart(w string, tried map[string]bool, at, most int) string {
 		}
 	}
 	return only
+}
+
+// undoubled breaks a tie for the word with one letter fewer of two that are the
+// same: "plann" is plan, not plain.
+func undoubled(w string, tried map[string]bool) string {
+	for i := 1; i < len(w); i++ {
+		if c := w[:i] + w[i+1:]; w[i] == w[i-1] && tried[c] {
+			return c
+		}
+	}
+	return ""
 }
 
 // swapped breaks a tie for the one word of the same letters with two

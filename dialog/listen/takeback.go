@@ -59,6 +59,9 @@ func (b *binder) takeBack() {
 	for n, i := range qs {
 		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
 			b.dropped[i] = true
+			if b.l.tokens[i].q.Pair && n+1 < len(qs) && qs[n+1] == i+1 {
+				b.dropped[i+1] = true // "not 28/40"
+			}
 			continue
 		}
 		if i > 1 && b.l.tokens[i-2].text == "instead" && b.l.tokens[i-1].text == "of" {

@@ -208,8 +208,8 @@ func (b *binder) byTopic(i int) {
 		b.relativeTopic(i)
 		return
 	}
-	if b.l.has("front", "button", "buttonhol", "sleev", "yoke", "bust", "chest", "body") {
-		return // a length of another part of the garment
+	if b.l.has("front", "button", "buttonhol", "sleev", "yoke", "bust", "chest", "body") || b.ofUnknown(i) {
+		return // a length of another part of the garment, or of who knows what
 	}
 	if !b.asked && b.l.words() <= 1 {
 		return // a lone length in a standing plan may be anything
@@ -252,4 +252,15 @@ func (b *binder) moves(at int) bool {
 func (b *binder) plusJoins(i int) bool {
 	lead := strings.TrimRight(b.l.text[:b.l.tokens[i].start], " ")
 	return i > 0 && b.l.tokens[i-1].q != nil && lead != b.l.text[:b.l.tokens[i].start]
+}
+
+// ofUnknown: "my zork is 56 cm": what the length is of was said, and it is
+// nothing that the plan has.
+func (b *binder) ofUnknown(i int) bool {
+	t := b.l.tokens
+	if i < 3 || t[i-1].stem != "be" && t[i-1].stem != "measur" || t[i-2].q != nil || t[i-2].needle != "" {
+		return false
+	}
+	return oneOf(t[i-3].text, []string{"my", "the", "her", "his", "our", "their"}) &&
+		!b.x.senses["measured"][t[i-2].stem] && !b.x.senses["measured"][t[i-2].text]
 }

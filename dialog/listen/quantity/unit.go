@@ -101,7 +101,7 @@ func (s *scanner) unitAt(i int, n number) (u Unit, factor int64, next int) {
 		return Percent, 1, i + 1
 	case t.isWord("per") && s.at(i+1).isWord("cent"):
 		return Percent, 1, i + 2
-	case t.isWord("r") && (!t.gap || len(s.items) > 0 && s.items[len(s.items)-1].Unit == Stitch):
+	case t.isWord("r") && (!t.gap || s.at(i+1).isWord("per", "a", "each", "in", "total") || len(s.items) > 0 && s.items[len(s.items)-1].Unit == Stitch):
 		return Row, 1, i + 1
 	case t.isWord("s") && s.stitchesGlued(i):
 		return Stitch, 1, i + 1
