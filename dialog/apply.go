@@ -76,7 +76,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 		}
 		a.in = in
 		if s.Text == engine.BandRolled && s.Key == engine.KeyBandKind {
-			a.in = a.in.Without(engine.KeyRib).Without(engine.Layers)
+			a.in = a.in.Without(engine.Layers) // the rib that was said waits for another kind
 		}
 	default:
 		v, p := c.absolute(a.in, s)

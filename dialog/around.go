@@ -47,7 +47,8 @@ func (c *turn) advice(keys []engine.Key) string {
 func (c *turn) presupposed(k engine.Key, in engine.Inputs) string {
 	var list []string
 	for _, g := range presupposes(k) {
-		if !c.base().Has(g) && in.Has(g) {
+		rolled := g == engine.KeyRib && in.Text(engine.KeyBandKind) == engine.BandRolled
+		if (!c.base().Has(g) || rolled) && in.Has(g) {
 			if s := answer.Setting(g, in.Int(g)); s != "" && engine.IsNumber(g) {
 				list = append(list, s)
 				continue

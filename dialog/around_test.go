@@ -35,6 +35,11 @@ func TestChoicesAreAskedAbout(t *testing.T) {
 		{nil, "why 1x1", "why", []string{"because you told me", "good for"}},
 		{[]string{"fold row 2"}, "why a fold row", "why", []string{"because you told me", "sharp line"}},
 		{[]string{"mock rib"}, "no mock rib", "change", []string{"latched rib"}},
+		{[]string{"rolled neck"}, "why the rib", "why", []string{"kind of band: rolled neck"}},
+		{[]string{"rolled neck"}, "what if mock rib", "whatif", []string{"mock rib", "| rows in all | 15 | 30 |"}},
+		{[]string{"rolled neck", "latched rib"}, "plan", "show", []string{"51 columns to drop and latch"}},
+		{nil, "what changes in the steps", "show", []string{"**mock rib** leaves out: drop and latch", "**a single layer**"}},
+		{[]string{"mock rib"}, "which steps change", "show", []string{"leave the rib's needles empty"}},
 		{[]string{"mock rib"}, "how many needles out of work", "number", []string{"(51 needles)"}},
 		{[]string{"mock rib"}, "which numbers are estimates", "show", []string{"| draw-in of the rib | 0.85 | 0.7 to 1 |", "is not published"}},
 	} {

@@ -142,6 +142,8 @@ func (c *turn) onShow() (State, Reply) {
 	switch c.m.Topic {
 	case "buttonholes", "front-edge":
 		return c.showFronts(p)
+	case "steps":
+		return c.stepsDiffer()
 	case "estimates":
 		return c.s, c.reply("show", v.Estimates(p))
 	case "answers":
@@ -183,7 +185,7 @@ func (c *turn) soFar() string {
 		s := v.Value(p, k)
 		switch {
 		case s == "":
-		case c.base().Has(k):
+		case c.base().Has(k) && c.base().Same(p.In, k):
 			told = append(told, "- "+v.Label(k)+": "+s)
 		case p.In.Has(k):
 			assumed = append(assumed, v.Label(k)+" "+s)

@@ -54,7 +54,7 @@ func (c *turn) onWhy() (State, Reply) {
 	if !ok {
 		return c.s, c.reply("why", c.notYet([]engine.Key{k}))
 	}
-	if good := c.book.RibFactors(p.In.Rib).GoodFor; k == engine.KeyRib && good != "" && !deeper {
+	if good := c.book.RibFactors(p.In.Rib).GoodFor; k == engine.KeyRib && good != "" && !deeper && c.base().Same(p.In, k) {
 		text += fmt.Sprintf(" A %s rib is good for %s.", p.In.Rib, good)
 	}
 	c.s.WhyKey, c.s.Topic = k, k

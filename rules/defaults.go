@@ -19,6 +19,9 @@ func (b *Book) Defaults(rib engine.Rib) engine.Inputs {
 // hold only where something of that part was said.
 func (b *Book) Filled(said engine.Inputs) engine.Inputs {
 	in := said.Over(b.given(said))
+	if said.Text(engine.KeyBandKind) == engine.BandRolled { // plain, one layer, whatever the rib was before
+		in = in.WithRib(engine.Plain()).With(engine.Layers, engine.Int(1))
+	}
 	in = in.Over(b.Defaults(in.Rib))
 	for k := range said.Keys() {
 		if p := b.partOf[k]; p != nil {

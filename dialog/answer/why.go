@@ -13,7 +13,7 @@ import (
 // figures, the rounding and its reason, the source. It is made from the record
 // that the engine keeps of the number.
 func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bool) {
-	if said.Has(k) {
+	if said.Has(k) && said.Same(p.In, k) {
 		text := fmt.Sprintf("%s is **%s** because you told me.", upper(v.Label(k)), v.Value(p, k))
 		if card, ok := v.Book.Key(k); ok && card.Question == "" && card.Why != "" {
 			text += " " + card.Why
@@ -86,7 +86,7 @@ func (v Voice) WhyDeeper(p *engine.Plan, said engine.Inputs, k engine.Key) (stri
 
 // origin is where one number comes from, in a few words.
 func (v Voice) origin(p *engine.Plan, said engine.Inputs, k engine.Key) string {
-	if said.Has(k) {
+	if said.Has(k) && said.Same(p.In, k) {
 		return "you told me"
 	}
 	if card, ok := v.Book.Key(k); ok {

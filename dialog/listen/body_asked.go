@@ -110,3 +110,11 @@ func (r *reading) dialMeans() (Meaning, bool) {
 	}
 	return Meaning{Kind: HowTo, Card: "dial"}, true
 }
+
+// stepsChange: "what changes in the steps" with this kind of band.
+func (r *reading) stepsChange() (Meaning, bool) {
+	if !r.asks() || !r.l.has("steps", "step") || !r.l.has("change", "changes", "chang", "different", "differ", "differenc") || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(Why) || r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Show, Topic: "steps"}, true
+}

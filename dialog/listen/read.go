@@ -124,6 +124,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).twoNecks,
 		(*reading).tightnessMeans,
 		(*reading).dialMeans,
+		(*reading).stepsChange,
 		(*reading).estimates,
 		(*reading).whichFirst,
 		(*reading).largestButton,
