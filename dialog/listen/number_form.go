@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // asksNumber: a question that names something the plan works out.
 func (r *reading) asksNumber() bool {
@@ -173,4 +177,18 @@ func (r *reading) inMention(i int) bool {
 		}
 	}
 	return false
+}
+
+// asked: a question that a phrasing of rules/phrases.md knows by itself, with
+// the numbers it asks for; it names none of them ("will it fit").
+func (r *reading) asked() (Meaning, bool) {
+	c, ok := r.cues["asks"]
+	if !ok || len(r.b.sets) > 0 || len(r.l.quantities()) > len(c.slots) || !r.asks() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number}
+	for _, k := range strings.Fields(c.topic) {
+		m.Keys = append(m.Keys, engine.Key(k))
+	}
+	return m, true
 }
