@@ -9,6 +9,9 @@ import (
 // bodyOf: "what neck for a 2 year old", "head size of a man": what the tables
 // have for that wearer. Whom it is for is not set by it.
 func (r *reading) bodyOf() (Meaning, bool) {
+	if !r.l.has("head", "neck") {
+		return Meaning{}, false // most lines: whom it is for need not be looked for
+	}
 	if _, worn := r.whom(); !worn || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") || r.cue(Compare) && r.l.has("compar") || r.b.problem.Code != "" ||
 		r.l.has("fit", "pass", "over", "through", "small", "smallest", "ease") || r.setsBut(engine.KeyWearer) {
 		return Meaning{}, false

@@ -5,10 +5,13 @@ import "foldrow/engine"
 // choicesNamed is the choices of one input that the line names, sure names or
 // not, each once: of the input of which it names most.
 func (r *reading) choicesNamed() (k engine.Key, values []string) {
-	by := map[engine.Key][]string{}
+	var by map[engine.Key][]string
 	for _, m := range r.l.mentions {
 		if m.text == "" || !ours(m.key) || oneOf(m.text, by[m.key]) {
 			continue
+		}
+		if by == nil {
+			by = map[engine.Key][]string{}
 		}
 		by[m.key] = append(by[m.key], m.text)
 		if len(by[m.key]) > len(values) {

@@ -121,9 +121,9 @@ func (r *reading) compare() (Meaning, bool) {
 			{{Key: engine.FrontLayers, Value: engine.Int(1), Near: 1}}, {{Key: engine.FrontLayers, Value: engine.Int(2), Near: 1}},
 		}}, true
 	}
-	if of := r.ratiosSaid(); len(of) > 1 && ok && r.l.has("pick", "ratio", "slope") {
+	if ok && r.l.has("pick", "ratio", "slope") && len(r.ratiosSaid()) > 1 {
 		m := Meaning{Kind: Compare}
-		for _, ratio := range of {
+		for _, ratio := range r.ratiosSaid() {
 			m.Choices = append(m.Choices, []Set{{Key: engine.PickRatio, Value: ratio, Near: 1}})
 		}
 		return m, true
