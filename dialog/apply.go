@@ -125,6 +125,16 @@ func (c *turn) absolute(in engine.Inputs, s listen.Set) (engine.Num, listen.Prob
 		}
 		return s.Value.Div(plain), listen.Problem{}
 	}
+	if s.Wide {
+		gauge := c.filled(in).Num(engine.FrontGauge)
+		if gauge.Sign() <= 0 {
+			gauge = c.filled(in).Num(engine.StitchGauge)
+		}
+		if gauge.Sign() <= 0 {
+			return engine.Num{}, listen.Problem{Code: "gauge-first", Key: s.Key}
+		}
+		return engine.Int(int64(s.Value.Mul(gauge).Div(engine.Int(10)).Round())), listen.Problem{}
+	}
 	if !s.Relative {
 		return s.Value, listen.Problem{}
 	}

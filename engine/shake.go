@@ -64,14 +64,20 @@ func (p *Plan) Spread(k Key, s Spans) (low, high float64, ok bool) {
 	return low, high, low < high
 }
 
-// corners is in with every estimate at one end or the other, all together.
-func (s Spans) corners(in Inputs) []Inputs {
+// Published is s with the published spreads where it says none.
+func (s Spans) Published() Spans {
 	if s.EffectHigh.Sign() == 0 {
 		s.EffectLow, s.EffectHigh = effectLow, effectHigh
 	}
 	if s.EdgeHigh.Sign() == 0 {
 		s.EdgeLow, s.EdgeHigh = edgeLow, edgeHigh
 	}
+	return s
+}
+
+// corners is in with every estimate at one end or the other, all together.
+func (s Spans) corners(in Inputs) []Inputs {
+	s = s.Published()
 	all := []Inputs{in}
 	both := func(k Key, low, high Num) {
 		if high.Sign() == 0 || !in.Has(k) {

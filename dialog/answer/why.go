@@ -46,7 +46,7 @@ func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bo
 		card.Estimate, card.Source = own, []string{"own"}
 	}
 	if card.Estimate != "" {
-		b.WriteString("\n\nAn estimate: " + lowerFirst(card.Estimate))
+		b.WriteString("\n\nAn estimate: " + lowerFirst(v.Estimate(p, card)))
 		if s := v.spreadText(p, k); s != "" {
 			b.WriteString(" Here" + s + ".")
 		}

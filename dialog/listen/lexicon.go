@@ -101,6 +101,9 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		for _, ch := range k.Choices {
 			for _, w := range ch.Words {
 				x.addName(w, mention{key: k.Key, text: ch.Value})
+				if short := strings.ReplaceAll(w, " the ", " "); short != w {
+					x.addName(short, mention{key: k.Key, text: ch.Value}) // "join at centre"
+				}
 			}
 			for _, w := range ch.Beside {
 				x.addName(w, mention{key: k.Key, text: ch.Value, beside: true})

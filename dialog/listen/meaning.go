@@ -52,6 +52,8 @@ type Set struct {
 	// Over: Value is the width, cm, of so many stitches, and its share of their
 	// plain width is meant.
 	Over int `json:"over,omitempty"`
+	// Wide: Value is a width, cm, and the stitches that fill it are meant.
+	Wide bool `json:"wide,omitempty"`
 	// Unit is the unit the value was said in; Bare marks a number without
 	// one, whose unit was chosen because it is plausible.
 	Unit quantity.Unit `json:"unit,omitempty"`
@@ -137,6 +139,8 @@ type Context struct {
 	Making bool          // she stands at the machine
 	Chart  bool          // a colour chart is known
 	Walk   bool          // she walks its rows
+	Holes  bool          // buttonholes are planned
+	Closed bool          // it is a pullover
 	Topic  engine.Key    // what the last turn was about, for "2 cm more"
 	// Confirm: a doubtful value was just asked about, so yes and no are answers.
 	Confirm bool

@@ -95,7 +95,7 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 					return i, true
 				}
 			}
-			return i, accepts(b.x.spans[k].Dimension, q)
+			return i, accepts(b.x.spans[k].Dimension, q) || k == engine.HoleMargin && isLength(q.Unit)
 		}
 	}
 	return 0, false

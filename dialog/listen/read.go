@@ -34,6 +34,9 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 // readLine reads a clean line, with its slips of spelling mended where it then
 // means something.
 func (x *Lexicon) readLine(clean string, ctx Context) Meaning {
+	if ctx.Holes {
+		clean = buttonholes(clean)
+	}
 	l := x.line(clean)
 	if len(l.tokens) == 0 {
 		return x.marks(clean, ctx)
@@ -116,6 +119,8 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).revise,
 		(*reading).spreadAsked,
 		(*reading).rowAsked,
+		(*reading).loneButtons,
+		(*reading).tableNeck,
 		(*reading).yoke,
 		(*reading).yarnCount,
 		(*reading).yarnAsked,

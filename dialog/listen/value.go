@@ -42,7 +42,13 @@ func (x *Lexicon) value(k engine.Key, q *quantity.Quantity, ctx Context) (Set, P
 		if q.Unit == "%" {
 			s.Value = share(k, q.Value.Div(engine.Int(100)))
 		}
-	case rules.Rows, rules.Stitches, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks, rules.Count:
+	case rules.Stitches:
+		if cm, ok := q.Length(); ok && isLength(q.Unit) && k == engine.HoleMargin {
+			s.Value, s.Unit, s.Wide = cm, unitSystem(q.Unit), true
+			return s, Problem{}
+		}
+		fallthrough
+	case rules.Rows, rules.Needles, rules.Bumps, rules.LayersDim, rules.Clicks, rules.Count:
 		if !q.Value.IsInt() {
 			p.Code = "not-whole"
 			return s, p

@@ -33,7 +33,7 @@ func sizes(v answer.Voice, p *engine.Plan) []size {
 				c.Estimate, s.Source = own, v.Sources([]string{"own"})
 			}
 			if c.Estimate != "" {
-				s.Note += ". " + c.Estimate
+				s.Note += ". " + v.Estimate(p, c)
 			}
 		}
 		out = append(out, s)

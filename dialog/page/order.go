@@ -46,6 +46,10 @@ func stepCards(v answer.Voice, p *engine.Plan) []rules.Card {
 	return cards
 }
 
+// pastSmall is the age in months from which the cautions for small children are
+// left out: seven years, our own limit, as in the conversation.
+const pastSmall = 7 * 12
+
 // cautions are those of the plan's steps, each once, in the order in which the
 // work meets them.
 func cautions(v answer.Voice, p *engine.Plan) []caution {
@@ -54,10 +58,12 @@ func cautions(v answer.Voice, p *engine.Plan) []caution {
 	}
 	var out []caution
 	seen := map[string]bool{}
+	w, told := engine.ParseWhom(p.In.Text(engine.KeyWearer))
+	grown := told && (w.Adult || w.Months >= pastSmall)
 	for _, s := range stepCards(v, p) {
 		for _, id := range s.List("caution") {
 			c, ok := v.Book.Card("cautions", id)
-			if !ok || seen[id] {
+			if !ok || seen[id] || grown && strings.HasSuffix(id, "-children") {
 				continue
 			}
 			seen[id] = true
