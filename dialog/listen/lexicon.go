@@ -84,6 +84,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "cautions": &x.caution, "results": &x.result} {
 		*s = newShelf(func() []rules.Card { return book.Cards(file) })
 	}
+	x.trouble.wary = true
 	band, front := stepsApart(book.Cards("steps"))
 	x.steps = newShelf(func() []rules.Card { return band })
 	x.frontSteps = newShelf(func() []rules.Card { return front })

@@ -118,7 +118,7 @@ func askWord(w string) bool {
 
 // howToForm: "how do I ..." asks for a way.
 func (r *reading) howToForm() bool {
-	for _, form := range [][]string{{"what", "do", "i", "do"}, {"tell", "me", "about"}, {"explain"}, {"describe"}, {"show", "me", "how"}} {
+	for _, form := range [][]string{{"what", "do", "i", "do"}, {"tell", "me", "about"}, {"explain"}, {"describe"}, {"show", "me", "how"}, {"what", "is", "the", "best", "way"}, {"what", "is", "the", "right", "way"}, {"what", "is", "the", "easiest", "way"}} {
 		if r.beginsWith(form) {
 			return true
 		}

@@ -17,6 +17,7 @@ import (
 // should not wait for it.
 type shelf struct {
 	cards   func() []rules.Card
+	wary    bool              // a phrase of one word tells little of a line that says more
 	plain   bool              // no word is slight: sentences of nothing else are told apart too
 	same    map[string]string // stems that mean another here ("thread" is yarn)
 	once    sync.Once
@@ -31,6 +32,7 @@ type phrase struct {
 	card  string
 	stems []string
 	total float64
+	lone  bool // one word carries it: "jammed"
 }
 
 // found is a card with how well the line fits it: cover is the share of the
@@ -102,12 +104,21 @@ func (s *shelf) weigh(inCards map[string]int, cards int) {
 		s.weight[st] = w
 	}
 	for i := range s.phrases {
+		weighty := 0
 		for _, st := range s.phrases[i].stems {
 			s.phrases[i].total += s.weight[st]
 			s.byStem[st] = append(s.byStem[st], i)
+			if !slight(st) {
+				weighty++
+			}
 		}
+		s.phrases[i].lone = weighty == 1
 	}
 }
+
+// loneCover is what is left of the cover of a phrase of one word in a line of
+// many.
+const loneCover = 0.85
 
 // foreignWeight is what a word counts that no card of the shelf holds.
 const foreignWeight = 1.5
@@ -180,6 +191,9 @@ func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, secon
 			continue
 		}
 		f := found{card: ph.card, cover: w / ph.total, mass: w, share: w / said}
+		if ph.lone && s.wary && f.share < 0.5 {
+			f.cover *= loneCover
+		}
 		if old, ok := byCard[ph.card]; !ok || f.score() > old.score() {
 			byCard[ph.card] = f
 		}

@@ -29,6 +29,8 @@ func (b *binder) notOurs() {
 			switch b.l.tokens[i+1].stem {
 			case "swatch", "sampl":
 				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.tokens[i].q.Value.Less(engine.Int(5))
+			case "size":
+				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.tokens[i].q.Value.Less(engine.Int(10)) // "two sizes bigger" is no length
 			case "ball", "skein", "hank", "cone":
 				b.dropped[i] = b.l.tokens[i].q.Unit == ""
 			case "of":

@@ -62,7 +62,7 @@ func (r *reading) compareThreads() (Meaning, bool) {
 
 // yarnAsked: whether a yarn suits the gauge, and what the yarn left allows.
 func (r *reading) yarnAsked() (Meaning, bool) {
-	if !r.asks() || r.b.problem.Code != "" || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") {
+	if !r.asks() || r.l.has("waste", "wast", "scrap", "ravel") || r.b.problem.Code != "" || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") {
 		return Meaning{}, false
 	}
 	for _, topic := range []Kind{"yarn-right", "yarn-allows"} {
