@@ -17,6 +17,9 @@ func (c *turn) onUnclear(p listen.Problem) (State, Reply) {
 	c.s.Misses++
 	c.s.Doubt = nil
 	text := c.problemText(p)
+	if len(c.m.Alike) > 0 {
+		text += " Near to that I know: *" + strings.Join(c.m.Alike, "*, *") + "*."
+	}
 	if p.Code == "not-understood" || p.Code == "" || p.Code == "no-words" {
 		switch {
 		case c.s.Misses == 2:

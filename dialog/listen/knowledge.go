@@ -40,7 +40,7 @@ func (r *reading) prevents() bool {
 // plan is to be taken back.
 func (r *reading) undoesWork() bool {
 	if !r.asks() {
-		return false
+		return r.l.has("backstitch", "sew") && len(r.b.sets) == 0
 	}
 	h, _ := r.x.howto.best(r.l)
 	return h.cover >= 0.8 && h.mass >= 3 && h.share >= 0.45 || r.l.has("row", "edg", "edge", "sew", "backstitch", "hem", "column", "bind", "cast") && len(r.b.sets) == 0

@@ -18,6 +18,13 @@ type Line struct {
 	question bool
 	mentions []mention
 	fixes    []Fix
+	fits     []fit // what the shelves said of it: the readers ask them again and again
+}
+
+// fit is the two cards of a shelf that fit a line best.
+type fit struct {
+	shelf         *shelf
+	first, second found
 }
 
 // mention is a place where the words name something.

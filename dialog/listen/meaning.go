@@ -108,6 +108,7 @@ type Meaning struct {
 	In      quantity.Unit // the answer is wanted in inches or cm
 	Card    string        // how-to or trouble id
 	Other   string        // the trouble that sounds alike
+	Alike   []string      // of a line not understood: titles of the cards nearest to it
 	Choices [][]Set       // compare: one list of sets a choice
 	Move    Move          //
 	Name    string        // notebook: project name

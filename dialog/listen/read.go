@@ -28,7 +28,7 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 			return m
 		}
 	}
-	return x.readLine(clean, ctx)
+	return x.alike(x.readLine(clean, ctx), clean, ctx)
 }
 
 // readLine reads a clean line, with its slips of spelling mended where it then

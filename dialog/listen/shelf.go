@@ -134,12 +134,19 @@ func slight(st string) bool {
 
 // best finds the two cards that fit the line best.
 func (s *shelf) best(l *Line) (first, second found) {
-	for _, t := range l.tokens {
-		if !(t.q != nil && t.text[0] >= '0' && t.text[0] <= '9' || slight(t.stem)) {
-			return s.bestOf(l.tokens)
+	for _, f := range l.fits {
+		if f.shelf == s {
+			return f.first, f.second
 		}
 	}
-	return found{}, found{} // numbers and slight words tell of no card
+	for _, t := range l.tokens {
+		if !(t.q != nil && t.text[0] >= '0' && t.text[0] <= '9' || slight(t.stem)) {
+			first, second = s.bestOf(l.tokens)
+			break
+		}
+	} // numbers and slight words tell of no card
+	l.fits = append(l.fits, fit{s, first, second})
+	return first, second
 }
 
 // bestOf is best for a part of a line.
