@@ -37,10 +37,10 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 			kind = "answer"
 		}
 	}
-	next := c.s
 	if c.s.OnTable && a.in == c.s.Said {
 		return c.backAtPlan(a)
 	}
+	next, further := c.s, c.further(a)
 	if c.s.OnTable {
 		// a change said while a what-if stands belongs to it
 		kind = "whatif"
@@ -58,7 +58,7 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 		c.change(k, a.in)
 	}
 	if kind == "whatif" {
-		return c.s, c.reply(kind, c.echo(a)+c.advice(a.keys)+"\n\n"+c.differences())
+		return c.s, c.reply(kind, c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
 	}
 	return c.s, c.reply(kind, c.afterChange(a, before, wasOpen))
 }

@@ -28,10 +28,7 @@ func (c *turn) onWhatIf() (State, Reply) {
 	if c.s.OnTable && a.in == c.s.Said {
 		return c.backAtPlan(a)
 	}
-	further := ""
-	if c.s.OnTable {
-		further = "\n\n" + c.voice().Further(c.plan(), c.solve(a.in))
-	}
+	further := c.further(a)
 	next := c.s
 	next.OnTable, next.Table = true, a.in
 	next.Chain = joined(c.s.Chain, a.keys)
@@ -41,6 +38,14 @@ func (c *turn) onWhatIf() (State, Reply) {
 		c.change(k, a.in)
 	}
 	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
+}
+
+// further says what this step of a what-if changes, where one lies on the table.
+func (c *turn) further(a applied) string {
+	if !c.s.OnTable {
+		return ""
+	}
+	return "\n\n" + c.voice().Further(c.plan(), c.solve(a.in))
 }
 
 // backAtPlan: "no, stay with 1x1" supposes what stands already, so that nothing

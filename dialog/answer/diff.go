@@ -67,7 +67,9 @@ func (v Voice) Further(before, after *engine.Plan) string {
 		label := v.Label(k)
 		parts = append(parts, fmt.Sprintf("%s %s to %s", label, dash(Under(label, b)), dash(Under(label, a))))
 	}
-	switch {
+	switch words := v.atTheMachine(before, after); {
+	case len(parts) == 0 && words != "":
+		return "This step changes no number. " + words + "\n\nAll together, against the plan:"
 	case len(parts) == 0:
 		return "This step changes no further number."
 	case len(parts) > mostFurther:
