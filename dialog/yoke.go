@@ -2,10 +2,8 @@ package dialog
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
-	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
@@ -120,51 +118,6 @@ func (c *turn) depthAnswer(p *engine.Plan) string {
 	return "For the depth I need the bust or chest. For example: *how deep is the yoke for a 94 cm bust*."
 }
 
-// chartAnswer is the chart, one row's card, or its picture.
-func (c *turn) chartAnswer(p *engine.Plan, row int) string {
-	v := c.voice()
-	switch {
-	case p.Chart.Cards == nil:
-		return v.Chart(p)
-	case row >= 0:
-		c.rowFacts(p, row)
-		return v.CardText(p, row)
-	case c.m.Move.Row > 0:
-		return fmt.Sprintf("The chart has rows 1 to %d.", len(p.Chart.Rows))
-	case c.lineHas("draw", "picture", "show"):
-		return answer.ChartPicture(p)
-	}
-	c.chartFacts(p)
-	return v.Chart(p)
-}
-
-func (c *turn) chartFacts(p *engine.Plan) {
-	c.answerKeys(p, engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.FloatLongest, engine.FloatLongestCm, engine.FloatMost, engine.MainYarn, engine.ContrastYarn)
-}
-
-// rowFacts notes one row for JSON under the keys of the lists.
-func (c *turn) rowFacts(p *engine.Plan, row int) {
-	for _, k := range []engine.Key{engine.ChartNeedles, engine.ChartContrast, engine.ChartMain, engine.ChartCatches, engine.ChartMainYarn, engine.ChartSecondYarn} {
-		switch list, _ := p.Value(k); l := list.(type) {
-		case [][]string:
-			c.answer(k, l[row])
-		case []int:
-			c.answer(k, l[row])
-		case []float64:
-			c.answer(k, round4(l[row]))
-		}
-	}
-}
-
-// floatLimit is the longest float that is left alone.
-func (c *turn) floatLimit(p *engine.Plan) string {
-	in := p.In
-	spec := engine.RowSpec{Gauge: in.Num(engine.StitchGauge), LimitLength: in.Num(engine.FloatLimit), LimitStitches: in.Int(engine.FloatStitches)}
-	card := engine.Row(nil, spec)
-	c.answer(engine.FloatMost, card.Limit)
-	return c.voice().FloatLimit(card.Limit, spec, c.caution("loose-floats"))
-}
-
 // partText is the answer of the part around the band that the keys belong to,
 // shown once something of it was set; "" where they belong to none.
 func (c *turn) partText(p *engine.Plan, keys []engine.Key) string {
@@ -231,68 +184,6 @@ func afterSign(s string) string {
 	return s
 }
 
-func (c *turn) chartSet(p *engine.Plan, keys []engine.Key) string {
-	if p.Chart == nil {
-		return ""
-	}
-	text := c.voice().Chart(p)
-	if p.Chart.Cards != nil {
-		c.chartFacts(p)
-	}
-	if ask := answer.ChartChoice(p.Chart); ask != "" && hasKey(keys, engine.KeyChart) {
-		text += "\n\n" + ask
-	}
-	return text
-}
-
-// yokeBackwards: how many stages for a share, what first stage for a count.
-func (c *turn) yokeBackwards() (State, Reply) {
-	a := c.apply(c.base(), c.m.Sets)
-	if a.problem.Code != "" {
-		return c.onUnclear(a.problem)
-	}
-	in := c.filled(a.in)
-	share := engine.Frac(1, 3)
-	if c.m.HasFig && c.m.Figure.Less(engine.Int(1)) {
-		share = c.m.Figure
-	}
-	if c.m.Topic == "fewest" {
-		return c.fewestStages(in, share)
-	}
-	return c.firstStage(in, share)
-}
-
-func (c *turn) fewestStages(in engine.Inputs, share engine.Num) (State, Reply) {
-	n, p, ok := engine.FewestStages(in, share)
-	if !ok {
-		return c.s, c.reply("backwards", "For that I need the yoke's first stage and its neck, and a share that can be kept. For example: *yoke from 264 to 109*.")
-	}
-	c.answer(engine.YokeStages, n)
-	c.answerKeys(p, engine.StageCounts, engine.LargestCut)
-	return c.s, c.reply("backwards", fmt.Sprintf("**%s**: %s. The largest cut then takes %s %%, not over %s %%. Say *%s* to set it.",
-		title(answer.Count(n, "stage", "stages")), answer.StageCounts(p.Yoke.Stages), trimFloat(100*p.Yoke.Stages[p.Yoke.Steepest-1].Share().Float()), trimFloat(100*share.Float()), answer.Count(n, "stage", "stages")))
-}
-
-func (c *turn) firstStage(in engine.Inputs, share engine.Num) (State, Reply) {
-	var first int
-	var p *engine.Plan
-	var ok bool
-	what := fmt.Sprintf("no cut takes over %s %%", trimFloat(100*share.Float()))
-	if c.m.Count > 0 && c.m.HasFig && c.m.Figure.IsInt() {
-		first, p, ok = engine.FirstFor(in, c.m.Count, c.m.Figure.Floor())
-		what = fmt.Sprintf("stage %d has %d", c.m.Count, c.m.Figure.Floor())
-	} else {
-		first, p, ok = engine.LargestFirst(in, share)
-	}
-	if !ok {
-		return c.s, c.reply("backwards", "For that I need the neckband's stitches, or *yoke neck 105*, and a yoke that can be. For example: *what first stage gives 132 at stage 3*.")
-	}
-	c.answer(engine.YokeFirst, first)
-	c.answerKeys(p, engine.StageCounts)
-	return c.s, c.reply("backwards", fmt.Sprintf("At most **%d stitches** on the first stage, so that %s: %s. Say *yoke of %d stitches* to set it.",
-		first, what, answer.StageCounts(p.Yoke.Stages), first))
-}
-
 // merged is a list that a line adds to: counts found on further stages stand
 // beside those told before, and one row of a chart beside its others.
 func merged(in engine.Inputs, s listen.Set) (string, listen.Problem) {
@@ -303,24 +194,4 @@ func merged(in engine.Inputs, s listen.Set) (string, listen.Problem) {
 		return withRow(in.Text(s.Key), at, row)
 	}
 	return s.Text, listen.Problem{}
-}
-
-// withRow is the chart with that row in place of its own, or after its last. A
-// row whose width does not go into the repeat, nor the repeat into it, is asked
-// about: it would make another repeat of all rows.
-func withRow(chart, at, row string) (string, listen.Problem) {
-	rows := strings.Split(chart, "/")
-	n, err := strconv.Atoi(at)
-	wide := len(rows[0])
-	switch {
-	case err != nil || n < 1 || n > len(rows)+1:
-		return "", listen.Problem{Code: "chart-row", Count: len(rows), Read: at}
-	case len(row) == 0 || wide%len(row) != 0 && len(row)%wide != 0:
-		return "", listen.Problem{Code: "chart-width", Count: len(row), Low: engine.Int(int64(wide)), Read: at}
-	case n > len(rows):
-		rows = append(rows, row)
-	default:
-		rows[n-1] = row
-	}
-	return strings.Join(rows, "/"), listen.Problem{}
 }
