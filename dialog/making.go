@@ -136,6 +136,9 @@ func (c *turn) forward(w where) (State, Reply) {
 
 func (c *turn) backward(w where) (State, Reply) {
 	n := w.back()
+	for i := 1; i < min(c.m.Move.Count, len(w.order)); i++ {
+		n = n.back()
+	}
 	if n.m == w.m {
 		return c.stepReply("(This is the first step.)")
 	}

@@ -91,6 +91,7 @@ func (r *reading) countAndGauge(keys []engine.Key) (count, gauge Set, ok bool) {
 		return count, gauge, false
 	}
 	var g, n engine.Num
+	gaugeOnly := !slices.Contains(keys, engine.Neck) && !slices.Contains(keys, engine.NeckResult)
 	for _, i := range qs {
 		q := r.l.tokens[i].q
 		v := q.Value
@@ -104,6 +105,9 @@ func (r *reading) countAndGauge(keys []engine.Key) (count, gauge Set, ok bool) {
 			n = v
 		case within(v, r.x.spans[engine.StitchGauge].Usual):
 			g = v
+		}
+		if gaugeOnly && q.Unit == "" && within(v, r.x.spans[engine.Neck].Usual) {
+			return count, gauge, false // "the gauge that gives 40 with 105"
 		}
 	}
 	if n.Sign() == 0 || g.Sign() == 0 {
@@ -164,6 +168,12 @@ func (r *reading) bareAsk() bool {
 			switch r.l.tokens[m.to].text {
 			case "for", "from", "with", "if":
 				return true
+			case "that", "which", "giving", "needed": // "gauge that gives 105"
+				return r.l.has("give", "giv", "make", "need", "suit", "fit", "get")
+			case "in", "on", "without", "using", "when", "under": // "stitches in 2x2", "lean without grading"
+				if m.result && r.ofOthers(m) {
+					return true
+				}
 			case "of", "at": // "depth of 16 rows", but not "depth of 3 cm"
 				i := m.to + 1
 				return i < len(r.l.tokens) && r.l.tokens[i].q != nil && !accepts(r.x.spans[m.key].Dimension, r.l.tokens[i].q)
@@ -171,6 +181,19 @@ func (r *reading) bareAsk() bool {
 		}
 	}
 	return false
+}
+
+// ofOthers: what the line sets is something else than the number that m names.
+func (r *reading) ofOthers(m mention) bool {
+	if r.ctx.Open != "" && r.ctx.Open != "keep" || r.ctx.Making || r.b.has(engine.YarnLeft) || r.b.has(engine.YokeStitches) || r.b.has(engine.HemEvery) {
+		return false
+	}
+	for _, o := range r.l.mentions {
+		if o.from == m.from && r.b.has(o.key) {
+			return false
+		}
+	}
+	return len(r.b.sets) > 0
 }
 
 // forward: the question goes the way of the plan, from what is said to what

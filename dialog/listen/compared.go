@@ -69,6 +69,9 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	if i+1 < len(toks) && (toks[i+1].text == "off" || toks[i+1].text == "from" || toks[i+1].text == "away") && b.l.has("take", "cut", "knock", "shave", "subtract", "remov") {
 		return -1, false
 	}
+	if s := b.offOf(i, k); s != 0 {
+		return s, false
+	}
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
 		if toks[j].q != nil {
 			break
@@ -89,6 +92,28 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 		return s, false
 	}
 	return 0, false
+}
+
+// offOf: "half a cm off the depth", "1 cm up on the neck": the way stands
+// between the amount and the name of what it is of.
+func (b *binder) offOf(i int, k engine.Key) int {
+	toks := b.l.tokens
+	if i+2 >= len(toks) {
+		return 0
+	}
+	sign := map[string]int{"off": -1, "down": -1, "up": 1, "onto": 1}[toks[i+1].text]
+	for _, m := range b.l.mentions {
+		if m.key != k || m.from < i+2 || m.from > i+4 {
+			continue
+		}
+		for j := i + 2; j < m.from; j++ {
+			if !oneOf(toks[j].text, []string{"on", "in", "from", "of", "the", "my", "her", "his"}) {
+				return 0
+			}
+		}
+		return sign
+	}
+	return 0
 }
 
 // amountOf: "wider neck 2 cm" tells by how much, where so small a measure

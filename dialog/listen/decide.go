@@ -49,6 +49,9 @@ func (r *reading) undo() (Meaning, bool) {
 	if r.cue(Undo) && r.undoesWork() {
 		return Meaning{}, false
 	}
+	if r.ctx.Making && r.ctx.Open == "" && r.cues[Step].topic == "back" && r.l.has("step") {
+		return Meaning{}, false // "go back two steps" goes back in the work
+	}
 	if c, ok := r.cues[Undo]; ok && c.topic == "redo" {
 		return Meaning{Kind: Undo, Topic: "redo"}, len(r.b.sets) == 0
 	}

@@ -8,7 +8,7 @@ import (
 // gaugeFor: "what gauge makes 107 stitches a 42 cm neck", "gauge for a neck of
 // 42": at which gauge a count, or the plan's own, gives a neck.
 func (r *reading) gaugeFor() (Meaning, bool) {
-	if !r.l.has("gaug", "gauge") || !r.l.has("neck") || !r.asks() && r.l.tokens[r.l.begin].stem != stem("gauge") || r.howToForm() ||
+	if !r.l.has("gaug", "gauge") || !r.l.has("neck", "give", "mak", "make", "get", "need", "with") || !r.asks() && r.l.tokens[r.l.begin].stem != stem("gauge") || r.howToForm() ||
 		r.cue(Why) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") || r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false
 	}
@@ -35,5 +35,5 @@ func (r *reading) gaugeFor() (Meaning, bool) {
 			m.Sets = append(m.Sets, s)
 		}
 	}
-	return m, holds(m.Sets, engine.Neck) && len(m.Sets) <= 2
+	return m, holds(m.Sets, engine.Neck) && len(m.Sets) <= 2 && (r.l.has("neck") || holds(m.Sets, engine.BandStitches))
 }

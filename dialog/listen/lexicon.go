@@ -36,7 +36,9 @@ type Lexicon struct {
 	stems      *stems          // of the words of rules/, while they are compiled
 	// spell is made when the first unknown word is met: most lines have none,
 	// and a start should not wait for it.
-	spell  func() *speller
+	spell func() *speller
+	// rare offers the words of the cards, where no word of the phrasings is near.
+	rare   func() *speller
 	shorts map[string]string // abbreviations, written in full before anything else
 	slips  map[string]string // slips of the finger that make another word
 	spans  map[engine.Key]rules.KeyCard
@@ -144,6 +146,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	}
 	x.stems = nil
 	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
+	x.rare = sync.OnceValue(func() *speller { return newSpeller(x.cardWords()) })
 	return x, nil
 }
 

@@ -98,12 +98,32 @@ func (x *Lexicon) addWords(c rules.Card) {
 			from, to, _ := strings.Cut(w, "=")
 			x.slips[strings.TrimSpace(from)] = strings.TrimSpace(to)
 		}
+	case "spelt":
+		for _, w := range strings.Fields(c.Fields["words"]) {
+			x.whole[w] = true
+			x.words = append(x.words, w)
+		}
 	case "known":
 		for _, w := range strings.Fields(c.Fields["words"]) {
 			x.know(stem(w))
 			x.whole[w], x.everyday[w] = true, true
 		}
 	}
+}
+
+// cardWords are the words of the cards on mishaps and techniques that no
+// everyday word is.
+func (x *Lexicon) cardWords() []string {
+	var out []string
+	for _, s := range []*shelf{x.trouble, x.howto} {
+		for w := range s.ready().whole {
+			if len(w) > 4 && !x.everyday[w] {
+				out = append(out, w)
+			}
+		}
+	}
+	slices.Sort(out)
+	return out
 }
 
 // learnAll makes the words known and gives their stems.

@@ -120,7 +120,7 @@ func (r *reading) number() (Meaning, bool) {
 	if open := r.ctx.Open; open != "" && open != "keep" && r.asks() && !r.measureForm() && !r.counts() {
 		return Meaning{}, false
 	}
-	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" && !r.aboutRow() || r.l.has("mean") || r.mayI() && !r.counts() {
+	if len(keys) == 0 || len(r.b.sets) > 0 || r.b.problem.Code != "" && !r.aboutRow() || r.l.has("mean", "define", "explain") || r.mayI() && !r.counts() {
 		return Meaning{}, false
 	}
 	if r.howToForm() && r.l.has("find", "know", "measur", "calculat", "check") || r.cue(WhatIf) && r.l.has("if", "suppos") || r.ctx.Making && r.cue(Step) && !r.asks() || r.howToForm() && (len(r.results()) == 0 || r.l.tokens[r.l.begin].text != "how") {

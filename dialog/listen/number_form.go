@@ -109,7 +109,7 @@ func (r *reading) contentLeft() int {
 
 func askWord(w string) bool {
 	switch w {
-	case "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
+	case "total", "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
 		"choose", "chose", "pick", "going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
 		return true
 	}

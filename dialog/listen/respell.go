@@ -4,12 +4,12 @@ package listen
 // not about the craft.
 const mostFixes = 4
 
-// respell is the line with its unknown words corrected, nil where there is
-// nothing to correct.
-func (x *Lexicon) respell(l *Line) *Line {
+// respell is the line with the unknown ones of its first words corrected, nil
+// where there is nothing to correct.
+func (x *Lexicon) respell(l *Line, words int) *Line {
 	text := l.text
 	var fixes []Fix
-	for i := len(l.tokens) - 1; i >= 0 && len(fixes) <= mostFixes; i-- {
+	for i := min(words, len(l.tokens)) - 1; i >= 0 && len(fixes) <= mostFixes; i-- {
 		t := l.tokens[i]
 		if t.q != nil || t.needle != "" || i+1 < len(l.tokens) && l.tokens[i+1].start == t.start {
 			continue
@@ -31,6 +31,9 @@ func (x *Lexicon) respell(l *Line) *Line {
 		}
 		if !ok {
 			to, ok = x.spell().correct(t.text)
+		}
+		if !ok && len(t.text) > 4 {
+			to, ok = x.rare().correct(t.text)
 		}
 		if ok && !(len(t.text) <= 4 && len(l.tokens) > 3 && x.typed["actions"][to]) { // a short word among others is no order to act
 			text = text[:t.start] + to + text[t.end:]

@@ -30,7 +30,12 @@ func (r *reading) outright() bool {
 func (r *reading) shake() (Meaning, bool) {
 	c, ok := r.cues[Shake]
 	sign := strings.Contains(r.l.text, "±") || strings.Contains(r.l.text, "+/-")
-	if sign && len(r.inputs()) > 0 {
+	for _, i := range r.l.quantities() {
+		if u := r.l.tokens[i].q.Unit; sign && (u == quantity.Stitch || u == quantity.Row || u == quantity.Click) {
+			ok, c.weight = true, 2
+		}
+	}
+	if sign && len(r.inputs()) > 0 || r.l.tokens[r.l.begin].text == "shake" {
 		ok, c.weight = true, 2
 	}
 	if !ok || c.weight < 2 && !r.l.has("sensitivity") || r.outright() {
@@ -70,7 +75,7 @@ func (r *reading) shake() (Meaning, bool) {
 			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
 		}
 	}
-	if !m.HasFig && !r.l.has("swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
+	if !m.HasFig && !r.l.has("shak", "shake", "swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
 		return Meaning{}, false
 	}
 	if r.troubleSure() && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {

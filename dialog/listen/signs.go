@@ -12,8 +12,10 @@ var (
 	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→) *([0-9])`)
 	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *([0-9])`)
 	// shortRow is a row by its number: "dial r 7"; "at R7" is a needle.
-	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) r ?([0-9]+)\b`)
-	tail     = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
+	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) (?:for )?(?:rows? )?r ?([0-9]+)(?: ?(?:-|to) ?r? ?([0-9]+))?\b`)
+	// shortRows counts rows: "10 r".
+	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!]|$)`)
+	tail      = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
 )
 
 // signs says in words what is written in signs: of a value with an arrow to
@@ -22,8 +24,12 @@ func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
 		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
+	if at := shortRow.FindStringSubmatchIndex(text); at != nil && at[6] >= 0 {
+		text = text[:at[0]] + text[at[2]:at[3]] + " rows " + text[at[4]:at[5]] + "-" + text[at[6]:at[7]] + text[at[1]:]
+	}
 	text = shortRow.ReplaceAllString(text, "$1 row $2")
-	return strings.NewReplacer("+=", " plus ", "-=", " minus ").Replace(text)
+	text = shortRows.ReplaceAllString(text, "$1 rows$2")
+	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
 }
 
 // inUnit takes "in inches" off the end of a question.

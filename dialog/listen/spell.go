@@ -1,18 +1,23 @@
 package listen
 
+import "strings"
+
 // speller offers the craft word that a misspelt one stands for: at distance
 // one (a letter wrong, missing, too many, or two changed about), at distance
 // two for long words. It keeps every word under each of its shortenings, so a
 // look-up costs the same however many words there are.
+//
+// bones keeps a word under its consonants, for those who leave the vowels out.
 type speller struct {
 	byShort map[string][]string
+	bones   map[string]string
 }
 
 // longWord is the length from which two slips are forgiven.
 const longWord = 8
 
 func newSpeller(words []string) *speller {
-	s := &speller{byShort: make(map[string][]string, 12*len(words))}
+	s := &speller{byShort: make(map[string][]string, 12*len(words)), bones: make(map[string]string, len(words))}
 	seen := map[string]bool{}
 	for _, w := range words {
 		if seen[w] || len(w) < 4 || !letters(w) {
@@ -21,6 +26,12 @@ func newSpeller(words []string) *speller {
 		seen[w] = true
 		for _, d := range shortenings(w) {
 			s.byShort[d] = append(s.byShort[d], w)
+		}
+		if b := bones(w); len(b) >= fewestBones && len(b) < len(w) {
+			if old := s.bones[b]; old != "" && stem(old) != stem(w) {
+				w = "?" // two words have them
+			}
+			s.bones[b] = w
 		}
 	}
 	return s
@@ -89,7 +100,26 @@ func (s *speller) correct(w string) (string, bool) {
 			best, bestAt = swap, 1
 		}
 	}
-	return best, best != "" && bestAt <= most
+	if best == "" || bestAt > most {
+		best = s.bones[bones(w)]
+		return best, len(best) > len(w)
+	}
+	return best, true
+}
+
+// fewestBones is how many consonants make a word known by them alone.
+const fewestBones = 4
+
+// bones is a word without the vowels behind its first letter, and each letter
+// once where it is doubled.
+func bones(w string) string {
+	out := make([]byte, 0, len(w))
+	for i := range len(w) {
+		if i == 0 || strings.IndexByte("aeiou", w[i]) < 0 && w[i] != out[len(out)-1] {
+			out = append(out, w[i])
+		}
+	}
+	return string(out)
 }
 
 // sameStart breaks a tie for the word that begins with the same letter and

@@ -33,7 +33,7 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
-	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() || r.duty() || r.ctx.Making && r.cues[Step].weight >= 4 && !r.wentWrong() {
+	if r.cue(WhatIf) && r.l.has("if") && !r.wentWrong() || r.duty() || r.ordered() || r.ctx.Making && r.cues[Step].weight >= 4 && !r.wentWrong() {
 		return Meaning{}, false
 	}
 	f, _ := r.x.trouble.best(r.l)
@@ -57,6 +57,12 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 // nothing: "one stitch has fallen at the edge" sets no edge stitches.
 func (r *reading) accident() bool {
 	return r.spokenSense("accident") && !r.spokenSense("wish") && !r.asks() && (r.ctx.Open == "" || r.ctx.Open == "keep") && len(r.b.sets) > 0
+}
+
+// ordered: "increase the depth", "never more than 100 stitches": the line
+// begins as an order does, and tells of nothing that went wrong.
+func (r *reading) ordered() bool {
+	return r.x.typed["order-verbs"][r.l.tokens[r.l.begin].text] && !r.wentWrong() && !r.spokenSense("accident") && !r.asks()
 }
 
 // duty: "which stitches are the ones I have to drop" asks what must be done;
@@ -91,7 +97,7 @@ func (r *reading) wantsMend() bool {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
-	if r.duty() || r.dismissed() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
+	if r.duty() || r.ordered() || r.dismissed() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false // "too deep" at the question for the depth
 	}
 	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {

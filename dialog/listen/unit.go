@@ -64,8 +64,28 @@ func (b *binder) mendsGauge(q *quantity.Quantity) bool {
 		b.l.has("measur", "swatch", "count", "loosely", "tightly", "gauge") && !b.l.has("yoke", "yok", "cast", "band", "edge", "decreas") {
 		return true // "I measured again, it's 29 stitches"
 	}
+	if b.correctsGauge(q) {
+		return true
+	}
 	return b.ctx.Open == "neck" && (b.ctx.Topic == engine.RowGauge || b.ctx.Topic == engine.StitchGauge) && !q.After && !q.Ordinal &&
 		b.l.has("mean", "meant", "no", "not", "sorry", "oops", "wait", "actually", "should")
+}
+
+// correctsGauge: "rows 42 not 40", "27 stitches, not 28": of a value that
+// takes another's place and is usual for the gauge, and for no rows of a band.
+func (b *binder) correctsGauge(q *quantity.Quantity) bool {
+	if b.ctx.Open == "garment" || b.ctx.Making || q.Ordinal || q.Sign != 0 || q.After && !strings.HasPrefix(b.l.text[q.Start:], "rows") && q.Unit == quantity.Row {
+		return false
+	}
+	for i, gone := range b.dropped {
+		if gone && b.l.tokens[i].q != nil && sameSort(b.l.tokens[i].q, q) {
+			if q.Unit == quantity.Row {
+				return within(q.Value, b.x.spans[engine.RowGauge].Usual) && !within(q.Value, b.x.spans[engine.DepthRows].Usual)
+			}
+			return within(q.Value, b.x.spans[engine.StitchGauge].Usual)
+		}
+	}
+	return false
 }
 
 // corrects gives a lone number to what was set last, where the line mends it:

@@ -8,6 +8,9 @@ import (
 
 // vague: "a bit deeper" wishes for a change and leaves out how much.
 func (r *reading) vague() (Meaning, bool) {
+	if ask, ok := r.wished(); ok {
+		return Meaning{Kind: Vague, Vague: ask}, true
+	}
 	c, ok := r.cues[Vague]
 	if !ok || !r.noAmount() || len(r.b.sets) > 0 || r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false
@@ -18,6 +21,47 @@ func (r *reading) vague() (Meaning, bool) {
 		ask.Sign = -1
 	}
 	return Meaning{Kind: Vague, Vague: ask}, true
+}
+
+// wished: "increase the depth marginally", "widen the neck a touch": a verb of
+// more or of less, the neck, the depth or the stitches, and no word beside them
+// that says how much or anything else.
+func (r *reading) wished() (Ask, bool) {
+	var ask Ask
+	if r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" || len(r.l.quantities()) > 0 || r.l.has("how", "when", "not", "which") {
+		return ask, false
+	}
+	ask.Supposed = r.cue(WhatIf) || r.ctx.Open == "keep"
+	named := map[int]bool{}
+	for _, m := range r.l.mentions {
+		switch m.key {
+		case engine.Neck, engine.Depth, engine.BandStitches:
+			ask.Key = m.key
+		default:
+			return ask, false
+		}
+		for i := m.from; i < m.to; i++ {
+			named[i] = true
+		}
+	}
+	for i := r.l.begin; i < r.l.end; i++ {
+		t := r.l.tokens[i]
+		switch {
+		case named[i]:
+		case r.x.typed["wish-more"][t.text]:
+			ask.Sign = 1
+		case r.x.typed["wish-less"][t.text]:
+			ask.Sign = -1
+		case !slight(t.stem) && !r.x.typed["little"][t.text] && !oneOf(t.text, []string{"band", "neckband", "if", "could", "us", "we", "want"}):
+			return ask, false
+		}
+		if ask.Key == "" && t.text == "deepen" {
+			ask.Key = engine.Depth
+		} else if ask.Key == "" && t.text == "widen" {
+			ask.Key = engine.Neck
+		}
+	}
+	return ask, ask.Sign != 0 && ask.Key != ""
 }
 
 // noAmount: no number in the line, but for the "one" of "one size".

@@ -89,6 +89,8 @@ func (s *scanner) fractionWords(i int) (v engine.Num, next int, ok bool) {
 	n, j := int64(1), i
 	if s.at(i).isWord("a", "an") {
 		j = i + 1
+	} else if t := s.at(i); t.kind == digits && t.whole && !t.long && t.val.Less(engine.Int(16)) {
+		n, j = int64(t.val.Floor()), i+1 // "15 and 3 quarters"
 	} else if u, tens, found := numberWord(s.text(i)); found && !tens && u > 0 {
 		n, j = u, s.hyphen(i+1)
 	}
