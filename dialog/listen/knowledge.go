@@ -5,7 +5,7 @@ import "foldrow/engine"
 // surelyHow: a question whose words are those of a technique, more of them
 // than any number or trouble has.
 func (r *reading) surelyHow() (Meaning, bool) {
-	if !r.asks() || r.cue(Why) || r.wantsMend() || r.wentWrong() && !r.prevents() || !r.onlyTexts() || r.numbersGiven() || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(WhatIf) && r.l.has("if") {
+	if !r.asks() || r.cue(Why) || r.cue("fits") && r.onlyFits() || r.wantsMend() || r.wentWrong() && !r.prevents() || !r.onlyTexts() || r.numbersGiven() || r.ctx.Open != "" && r.ctx.Open != "keep" || r.cue(WhatIf) && r.l.has("if") {
 		return Meaning{}, false
 	}
 	h, _ := r.x.howto.best(r.l)
@@ -22,6 +22,15 @@ func (r *reading) surelyHow() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: HowTo, Card: h.card}, h.score() > t.score()
+}
+
+// onlyFits: "does it still fit the bed" asks whether this plan does.
+func (r *reading) onlyFits() bool {
+	switch r.l.tokens[r.l.begin].text {
+	case "does", "do", "will", "would", "is":
+		return true
+	}
+	return false
 }
 
 // ofThePlan: "what's my bed size" and "is it graded" ask for what stands in

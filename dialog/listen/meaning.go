@@ -152,3 +152,33 @@ type Context struct {
 	Off     bool      // the band is sewn off
 	Apart   [2]string // ids of the two troubles being told apart, "" where none are
 }
+
+// setsMeaning is a meaning with what the line sets, Unclear where that is
+// doubtful.
+func (r *reading) setsMeaning(k Kind) Meaning {
+	if r.b.problem.Code != "" {
+		return r.unclear()
+	}
+	m := Meaning{Kind: k, Sets: dedupe(r.b.sets)}
+	for _, s := range m.Sets {
+		if s.Hedged {
+			m.Notes = append(m.Notes, "hedged")
+			break
+		}
+	}
+	return m
+}
+
+func dedupe(in []Set) []Set {
+	var out []Set
+	for _, s := range in {
+		dup := false
+		for _, o := range out {
+			dup = dup || o.Key == s.Key && same(o, s)
+		}
+		if !dup {
+			out = append(out, s)
+		}
+	}
+	return out
+}

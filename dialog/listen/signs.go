@@ -15,7 +15,9 @@ var (
 	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) (?:for )?(?:rows? )?r ?([0-9]+)(?: ?(?:-|to) ?r? ?([0-9]+))?\b`)
 	// shortRows counts rows: "10 r".
 	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!]|$)`)
-	tail      = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
+	// besides joins two names: "rows + loops".
+	besides = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
+	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
 )
 
 // signs says in words what is written in signs: of a value with an arrow to
@@ -29,6 +31,7 @@ func signs(text string) string {
 	}
 	text = shortRow.ReplaceAllString(text, "$1 row $2")
 	text = shortRows.ReplaceAllString(text, "$1 rows$2")
+	text = besides.ReplaceAllString(text, "$1 and $2")
 	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
 }
 

@@ -77,7 +77,7 @@ func (r *reading) oddRow() bool {
 
 func (r *reading) bareBeside(i int) bool {
 	for _, j := range r.l.quantities() {
-		if q := r.l.tokens[j].q; j != i && q.Unit == "" && !q.Ordinal {
+		if q := r.l.tokens[j].q; j != i && !r.b.dropped[j] && q.Unit == "" && !q.Ordinal {
 			return true
 		}
 	}

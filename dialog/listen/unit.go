@@ -23,7 +23,7 @@ func (b *binder) byUnit() {
 			continue
 		}
 		switch {
-		case (q.Unit == "row" || q.Unit == "st") && b.mendsGauge(q):
+		case (q.Unit == "row" || q.Unit == "st") && (b.mendsGauge(q) || b.correctsGauge(i)):
 			k := engine.StitchGauge
 			if q.Unit == "row" {
 				k = engine.RowGauge
@@ -64,17 +64,15 @@ func (b *binder) mendsGauge(q *quantity.Quantity) bool {
 		b.l.has("measur", "swatch", "count", "loosely", "tightly", "gauge") && !b.l.has("yoke", "yok", "cast", "band", "edge", "decreas") {
 		return true // "I measured again, it's 29 stitches"
 	}
-	if b.correctsGauge(q) {
-		return true
-	}
 	return b.ctx.Open == "neck" && (b.ctx.Topic == engine.RowGauge || b.ctx.Topic == engine.StitchGauge) && !q.After && !q.Ordinal &&
 		b.l.has("mean", "meant", "no", "not", "sorry", "oops", "wait", "actually", "should")
 }
 
 // correctsGauge: "rows 42 not 40", "27 stitches, not 28": of a value that
 // takes another's place and is usual for the gauge, and for no rows of a band.
-func (b *binder) correctsGauge(q *quantity.Quantity) bool {
-	if b.ctx.Open == "garment" || b.ctx.Making || q.Ordinal || q.Sign != 0 || q.After && !strings.HasPrefix(b.l.text[q.Start:], "rows") && q.Unit == quantity.Row {
+func (b *binder) correctsGauge(at int) bool {
+	q := b.l.tokens[at].q
+	if b.ctx.Open == "garment" || b.ctx.Making || q.Ordinal || q.Sign != 0 || q.After && q.Unit == quantity.Row && (at == 0 || b.l.tokens[at-1].text != "rows") {
 		return false
 	}
 	for i, gone := range b.dropped {
