@@ -41,13 +41,13 @@ func (x *Lexicon) readLine(clean string, ctx Context) Meaning {
 	if len(l.tokens) == 0 {
 		return x.marks(clean, ctx)
 	}
-	fixed := x.respell(l, len(l.tokens))
+	fixed := x.respell(l)
 	if fixed != nil {
 		if m := x.read(fixed, ctx); m.Kind == Notebook {
 			if own := x.read(l, ctx); own.Kind == Notebook {
 				return own // a project may be called what it likes
 			}
-			if first := x.respell(l, l.begin+1); first != nil && m.Name != "" {
+			if first := x.respellFirst(l, l.begin+1); first != nil && m.Name != "" {
 				if own := x.read(first, ctx); own.Kind == Notebook {
 					own.Fixes = first.fixes
 					return own // "sve as blue": only the order is mended

@@ -4,9 +4,12 @@ package listen
 // not about the craft.
 const mostFixes = 4
 
-// respell is the line with the unknown ones of its first words corrected, nil
-// where there is nothing to correct.
-func (x *Lexicon) respell(l *Line, words int) *Line {
+// respell is the line with its unknown words corrected, nil where there is
+// nothing to correct.
+func (x *Lexicon) respell(l *Line) *Line { return x.respellFirst(l, len(l.tokens)) }
+
+// respellFirst corrects among the first words only.
+func (x *Lexicon) respellFirst(l *Line, words int) *Line {
 	text := l.text
 	var fixes []Fix
 	for i := min(words, len(l.tokens)) - 1; i >= 0 && len(fixes) <= mostFixes; i-- {
