@@ -34,17 +34,33 @@ func (c *turn) suffices() (State, Reply) {
 	}
 	c.answer(engine.BandYarn, round4(p.BandYarn))
 	if p.Yarn == engine.YarnUnknown {
-		return c.s, c.reply("number", fmt.Sprintf("The band takes about **%s**. Tell me the metres in 100 g and the grams you have (\"350 m per 100 g, 30 g left\") and I will say whether it lasts.",
-			c.voice().Value(p, engine.BandYarn)))
+		return c.s, c.reply("number", c.lastsForBand(p))
 	}
 	c.answer(engine.BandYarnGrams, round4(p.BandYarnGrams))
 	if p.AllYarnState() != engine.YarnUnknown {
 		c.answersOf(p, engine.AllYarn, engine.AllYarnGrams)
 		return c.s, c.reply("number", strings.TrimSpace(c.yarnVerdict(p))+"\n\n"+c.voice().YarnTogether(p))
 	}
-	word := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
-	return c.s, c.reply("number", fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
-		word, c.voice().Value(p, engine.BandYarnGrams), c.voice().Value(p, engine.YarnLeft)))
+	return c.s, c.reply("number", c.lastsForBand(p))
+}
+
+// lastsForBand says whether the yarn left is enough for the neckband, or what has to be
+// told for that.
+func (c *turn) lastsForBand(p *engine.Plan) string {
+	v := c.voice()
+	word, known := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
+	if known {
+		return fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
+			word, v.Value(p, engine.BandYarnGrams), v.Value(p, engine.YarnLeft))
+	}
+	missing := `the metres in 100 g and the grams you have ("350 m per 100 g, 30 g left")`
+	switch {
+	case p.In.Has(engine.YarnLeft):
+		missing = `the metres in 100 g ("350 m per 100 g")`
+	case p.YarnRate.Sign() > 0:
+		missing = `the grams you have ("30 g left")`
+	}
+	return fmt.Sprintf("The band takes about **%s**. Tell me %s and I will say whether it lasts.", v.Value(p, engine.BandYarn), missing)
 }
 
 // fitsBed says whether the band goes on the bed in one piece.
