@@ -18,7 +18,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	if len(r.b.sets) > 0 && len(r.l.quantities()) == 0 && r.permits() && !r.counts() && r.ctx.Open == "" {
 		return Meaning{}, false // "can the tension stay the same" supposes it
 	}
-	m := Meaning{Kind: Backwards, Keys: r.results(), Sets: dedupe(r.b.sets)}
+	m := Meaning{Kind: Backwards, Keys: r.whichNeedles(r.results()), Sets: dedupe(r.b.sets)}
 	if len(m.Keys) == 0 {
 		m.Keys = r.inputs()
 	}
@@ -155,6 +155,16 @@ func (r *reading) ribFor() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.KeyRib}, Sets: []Set{{Key: engine.BandStitches, Value: q.Value, Near: 1}}}, true
+}
+
+// nounFor: a number's name and "for" begin the line.
+func (r *reading) nounFor() bool {
+	for _, m := range r.l.mentions {
+		if m.result && m.from == r.l.begin && m.to < r.l.end {
+			return oneOf(r.l.tokens[m.to].text, []string{"for", "needed", "from", "giving"})
+		}
+	}
+	return false
 }
 
 // bareAsk: "rows for 4 cm", "neck from 101 stitches": a question without the

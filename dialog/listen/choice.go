@@ -170,6 +170,8 @@ func (b *binder) meansGarment(m mention) bool {
 		switch b.l.tokens[i].stem {
 		case "it", "a", "an", "normal", "plain", "simple", "just", "actually", "really":
 			continue
+		case "garment":
+			return true
 		case "be", "make", "for", "if", "about", "as", "into", "to", "on", "in", "suppose", "want", "do", "knit", "with", "and", "have", "try", "or":
 			return b.l.tokens[i].text != "to" || b.l.has("change", "switch", "turn")
 		}

@@ -122,6 +122,9 @@ func (r *reading) safety() (Meaning, bool) {
 	if !r.asks() && len(r.b.sets) > 0 && r.b.problem.Code == "" && !r.l.has("baby", "child", "children", "toddler", "kid") {
 		return Meaning{}, false // "an inch, I don't like things choking me"
 	}
+	if len(r.b.sets) > 0 && r.l.has("choke", "chok") && !r.wearer() {
+		return Meaning{}, false // "would 15 inches choke me" asks whether it is too tight
+	}
 	f, _ := r.x.caution.best(r.l)
 	if f.cover < 0.3 || f.mass < 1 || r.b.sure() && !r.asks() && r.ctx.Open != "garment" {
 		return Meaning{}, false

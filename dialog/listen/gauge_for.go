@@ -35,5 +35,5 @@ func (r *reading) gaugeFor() (Meaning, bool) {
 			m.Sets = append(m.Sets, s)
 		}
 	}
-	return m, holds(m.Sets, engine.Neck) && len(m.Sets) <= 2 && (r.l.has("neck") || holds(m.Sets, engine.BandStitches))
+	return m, holds(m.Sets, engine.Neck) && len(m.Sets) <= 2 && (r.l.has("neck", "stitch") || holds(m.Sets, engine.BandStitches))
 }

@@ -97,6 +97,9 @@ func (r *reading) bestRib() (Meaning, bool) {
 // aboutThat: "is that the height of the folded band" asks about the open
 // question; what it names is no answer to it.
 func (r *reading) aboutThat() (Meaning, bool) {
+	if r.askedBehind() && r.ctx.Open != "" && r.ctx.Open != "keep" && r.ctx.Open != "garment" && r.b.problem.Code == "" {
+		return r.measureMeaning("usual", nil), true
+	}
 	if open := r.ctx.Open; open == "" || open == "keep" || open == "garment" || !r.asks() || len(r.l.quantities()) > 0 || r.l.has("if") {
 		return Meaning{}, false
 	}
@@ -112,6 +115,17 @@ func (r *reading) aboutThat() (Meaning, bool) {
 		}
 	}
 	return Meaning{}, false
+}
+
+// askedBehind: "like 2x2 but is it stretchy enough?" doubts what it names.
+func (r *reading) askedBehind() bool {
+	for i := r.l.begin + 1; i+2 < r.l.end && r.l.question; i++ {
+		t := r.l.tokens
+		if (t[i-1].text == "but" || t[i].stop) && oneOf(t[i].text, []string{"is", "will", "does", "would"}) && oneOf(t[i+1].text, []string{"it", "that", "this"}) {
+			return true
+		}
+	}
+	return false
 }
 
 // toldByMe: "what edge did I choose" asks for what was said before.

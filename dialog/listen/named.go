@@ -27,8 +27,11 @@ func (b *binder) named() {
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
 				continue
 			}
+			if b.lacking(m) || b.countOf(i, m) {
+				continue
+			}
 			cost := b.cost(i, m)
-			if OpenOf(m.key) == b.ctx.Open {
+			if OpenOf(m.key) == b.ctx.Open && !b.beside(m, i) {
 				cost -= 14 // "the opening on my yoke measures 41" answers what is asked
 			}
 			all = append(all, pairing{i, mi, max(0, cost)})
@@ -50,6 +53,32 @@ func (b *binder) named() {
 		taken[p.m] = true
 		b.add(m.key, p.q, p.cost/4+1)
 	}
+}
+
+// lacking: "rows later": the number of what is named is not there yet.
+func (b *binder) lacking(m mention) bool {
+	return m.to < len(b.l.tokens) && b.l.tokens[m.to].q == nil && !b.l.tokens[m.to].stop && b.x.typed["lacking"][b.l.tokens[m.to].text]
+}
+
+// countOf: "2 fronts" counts things, it measures none.
+func (b *binder) countOf(i int, m mention) bool {
+	return i == m.from-1 && b.countsThings(i, m.key)
+}
+
+// countsThings: a small bare number right before several of what k measures.
+func (b *binder) countsThings(i int, k engine.Key) bool {
+	q, d := b.l.tokens[i].q, b.x.spans[k].Dimension
+	return i+1 < len(b.l.tokens) && q.Unit == "" && q.Value.IsInt() && q.Value.Less(engine.Int(5)) && (d == rules.Girth || d == rules.Length) &&
+		oneOf(b.l.tokens[i+1].text, []string{"fronts", "necks", "edges", "sides", "openings", "heads"})
+}
+
+// beside: another number than the one at i stands right behind the name m.
+func (b *binder) beside(m mention, i int) bool {
+	j := m.to
+	if j < len(b.l.tokens) && b.l.tokens[j].stem == "be" {
+		j++
+	}
+	return j < len(b.l.tokens) && j != i && b.l.tokens[j].q != nil && accepts(b.x.spans[m.key].Dimension, b.l.tokens[j].q) && !b.dropped[j]
 }
 
 // inSwatch is the mention as it is meant while the gauge is asked for: "the
@@ -163,7 +192,7 @@ func accepts(d rules.Dimension, q *quantity.Quantity) bool {
 	case rules.Gauge:
 		return !q.Ordinal && (q.Unit == "" || q.Unit == "st" || q.Unit == "row")
 	case rules.Rows:
-		return !q.After && (q.Unit == "" || q.Unit == "row")
+		return !q.After && (q.Unit == "" && q.Value.IsInt() || q.Unit == "row")
 	case rules.Stitches:
 		return q.Unit == "" || q.Unit == "st"
 	case rules.Needles:

@@ -59,6 +59,20 @@ func (r *reading) plainNumber() (Meaning, bool) {
 	return m, true
 }
 
+// whichNeedles: "hem every 2nd: which needles" names the needles of the hem.
+func (r *reading) whichNeedles(keys []engine.Key) []engine.Key {
+	if len(keys) != 1 || keys[0] != engine.LeftNeedle || !r.l.has("which") || r.l.has("left", "right", "end", "first", "last", "outermost") {
+		return keys
+	}
+	switch {
+	case r.l.has("hem", "bump"):
+		return []engine.Key{engine.HemNeedles}
+	case r.l.has("latch", "column"):
+		return []engine.Key{engine.RibColumns}
+	}
+	return keys
+}
+
 // counted: "how many needles carry two" wants the count, not the list.
 func (r *reading) counted(keys []engine.Key) []engine.Key {
 	if !r.l.has("many") {

@@ -23,7 +23,7 @@ func (b *binder) phrasings() {
 	sort.SliceStable(all, func(i, j int) bool { return all[i].h.weight > all[j].h.weight })
 	taken := make([]bool, len(b.l.tokens))
 	for _, m := range all {
-		if b.overlaps(taken, m.h) || b.told(m.s, m.h) {
+		if b.overlaps(taken, m.h) || b.told(m.s, m.h) || b.nextOfList(m.h) {
 			continue
 		}
 		if m.s.isFix {
@@ -42,6 +42,13 @@ func (b *binder) phrasings() {
 			b.useQuantities(m.h)
 		}
 	}
+}
+
+// nextOfList: in "seam 0, edge 1" a comma parts the 0 from the edge, which has
+// a number of its own.
+func (b *binder) nextOfList(h hit) bool {
+	t := b.l.tokens
+	return t[h.from].q != nil && h.from+1 < h.to && t[h.from+1].stop && h.to < len(t) && t[h.to].q != nil && !t[h.to].stop
 }
 
 // told: "I have hung them all" reports work done or gone wrong; it sets nothing.
@@ -69,6 +76,9 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			return 0, false
 		}
 		if q != nil {
+			if b.countsThings(i, k) {
+				return 0, false
+			}
 			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
 				return 0, false
 			}

@@ -52,7 +52,7 @@ func (r *reading) askForm() bool {
 		case "i", "you", "we", "they", "it", "this", "people", "most":
 			return true
 		}
-		return t == "does"
+		return t == "does" || r.mustDo(i)
 	}
 	if r.requests(i) {
 		return false
@@ -67,6 +67,12 @@ func (r *reading) askForm() bool {
 		return !r.subjectless(i)
 	}
 	return r.asksWithin() || strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") && len(r.l.quantities()) == 0 || strings.HasPrefix(r.l.text, "show me")
+}
+
+// mustDo: "do the needles have to be right out", but not "do the hem".
+func (r *reading) mustDo(i int) bool {
+	t := r.l.tokens
+	return t[i].text == "do" && oneOf(t[i+1].text, []string{"the", "my", "these", "those", "all"}) && (r.l.question || r.l.has("have", "need"))
 }
 
 func preposition(w string) bool {
@@ -89,8 +95,8 @@ func (r *reading) asksWithin() bool {
 	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
 		switch t := r.l.tokens[i]; t.text {
 		case "which", "what":
-			if t.stop {
-				return true
+			if t.stop || preposition(r.l.tokens[i-1].text) && t.text == "which" && len(r.l.quantities()) == 0 {
+				return true // "row at which the dial first changes"
 			}
 		case "will", "is", "does", "can", "do", "are", "would":
 			if t.stop && subject(r.l.tokens[i+1].text) && i+2 < r.l.end {

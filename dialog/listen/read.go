@@ -98,7 +98,7 @@ type cueHit struct {
 func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	x.mark(l)
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
-	r.b = x.bind(l, ctx, r.asks() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
+	r.b = x.bind(l, ctx, r.asks() || r.nounFor() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range [...]func(*reading) (Meaning, bool){
 		(*reading).amount,
 		(*reading).chat,

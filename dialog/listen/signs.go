@@ -15,6 +15,8 @@ var (
 	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) (?:for )?(?:rows? )?r ?([0-9]+)(?: ?(?:-|to) ?r? ?([0-9]+))?\b`)
 	// shortRows counts rows: "10 r".
 	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!]|$)`)
+	// rowsBefore is a count with its sign before it: "st 29, r 42.5".
+	rowsBefore = regexp.MustCompile(`(?i)((?:^|[,;/+] ?|[0-9] ))r ([0-9])`)
 	// besides joins two names: "rows + loops".
 	besides = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
 	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
@@ -31,6 +33,7 @@ func signs(text string) string {
 	}
 	text = shortRow.ReplaceAllString(text, "$1 row $2")
 	text = shortRows.ReplaceAllString(text, "$1 rows$2")
+	text = rowsBefore.ReplaceAllString(text, "${1}rows $2")
 	text = besides.ReplaceAllString(text, "$1 and $2")
 	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
 }

@@ -59,11 +59,24 @@ func (b *binder) takeBack() {
 		return
 	}
 	for n, i := range qs {
+		if i > 0 && b.l.tokens[i-1].text == "no" && b.l.tokens[i].q.Rib && n+1 < len(qs) && b.l.tokens[qs[n+1]].q.Rib {
+			b.dropped[i] = true // "no 2x2, keep 1x1"
+			continue
+		}
 		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
 			b.dropped[i] = true
 			if b.l.tokens[i].q.Pair && n+1 < len(qs) && qs[n+1] == i+1 {
 				b.dropped[i+1] = true // "not 28/40"
 			}
+			b.sameUnit(qs, n)
+			continue
+		}
+		if len(qs) == 1 && b.asked && b.wantedBefore(i) {
+			b.dropped[i] = true
+			continue
+		}
+		if j := i - 1; j > 1 && oneOf(b.l.tokens[j].text, []string{"every", "each", "the", "only"}) && b.l.tokens[j-2].text == "instead" && b.l.tokens[j-1].text == "of" {
+			b.dropped[i] = true // "instead of every 2nd"
 			continue
 		}
 		if i > 1 && b.l.tokens[i-2].text == "instead" && b.l.tokens[i-1].text == "of" {
@@ -96,9 +109,32 @@ func (b *binder) takeBack() {
 		for m := n - 1; m >= 0 && m >= n-after; m-- {
 			if sameSort(b.l.tokens[qs[m]].q, b.l.tokens[i].q) {
 				b.dropped[qs[m]] = true
+				if m == n-1 {
+					b.sameUnit(qs, m)
+				}
 			}
 		}
 	}
+}
+
+// sameUnit: of "not 13 rows, 12" the 12 are rows as well.
+func (b *binder) sameUnit(qs []int, n int) {
+	if n+1 >= len(qs) {
+		return
+	}
+	gone, next := b.l.tokens[qs[n]].q, b.l.tokens[qs[n+1]].q
+	if gone.Unit == "" || next.Unit != "" || next.Rib || next.Ordinal || gone.Over.Sign() > 0 || gone.Rib || qs[n+1]-qs[n] > 3 {
+		return
+	}
+	same := *next
+	same.Unit = gone.Unit
+	b.l.tokens[qs[n+1]].q = &same
+}
+
+// wantedBefore: "how far is it from the 40 I wanted" asks about what was said.
+func (b *binder) wantedBefore(i int) bool {
+	t := b.l.tokens
+	return i+2 < len(t) && t[i+1].text == "i" && oneOf(t[i+2].text, []string{"wanted", "asked", "said", "gave", "told", "planned"})
 }
 
 // patternSays is the "but" of "the pattern says 28/40 but I got 27/39": what is

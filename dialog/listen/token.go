@@ -172,7 +172,7 @@ func openContraction(w string) string {
 	head, tail := w[:i], w[i+1:]
 	switch tail {
 	case "s":
-		if head == "what" || head == "how" || head == "where" || head == "that" || head == "it" || head == "there" || head == "who" || head == "here" {
+		if head == "what" || head == "how" || head == "where" || head == "that" || head == "it" || head == "there" || head == "who" || head == "here" || oneOf(head, []string{"wide", "deep", "long", "much", "many", "high", "tall", "big"}) {
 			return head + " is"
 		}
 		return head
