@@ -60,9 +60,16 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.stepReply("(You have begun already.)")
 	case "goto":
 		return c.jump(w)
-	case "row", "done":
-		return c.rows(w)
-	case "ripped":
+	case "row", "done", "ripped":
+		if at, ok := w.frontRows(); ok {
+			return c.frontRow(at)
+		}
+		if w.amongFronts() && c.m.Move.What != "done" {
+			return c.unsure("No rows are counted in this step. You are at: " + c.whereText())
+		}
+		if c.m.Move.What != "ripped" {
+			return c.rows(w)
+		}
 		return c.rowsOut(w)
 	case "latched":
 		return c.upTo(w)
@@ -80,6 +87,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.dialReply(w)
 	case "step", "look":
 		return c.goTo(w)
+	case "holes":
+		return c.holesNow(w)
 	case "dial-at":
 		return c.dialAt(w)
 	case "wait":

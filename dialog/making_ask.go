@@ -30,6 +30,8 @@ func (c *turn) leftReply(w where) (State, Reply) {
 		if i := c.stepAlong(w); i >= 0 {
 			at = i
 		}
+	case w.onFront():
+		return c.whereReply(w)
 	case c.m.FigUnit == "row", w.card().Fields["needles"] == "":
 		if first, last := w.rowSteps(); w.at >= first && w.at <= last {
 			return c.whereReply(w)
@@ -111,6 +113,9 @@ func (w where) amount(i int) string {
 // dialReply is the dial now and the next change, before it comes.
 func (c *turn) dialReply(w where) (State, Reply) {
 	rows := w.p.Tension()
+	if w.amongFronts() {
+		return c.frontDialReply(w)
+	}
 	first, last := w.rowSteps()
 	garment := setting(w.p, 0)
 	text := ""

@@ -81,6 +81,9 @@ func (w where) parts() []span {
 		return w.rowParts()
 	}
 	var out []span
+	if w.onFront() {
+		out = w.frontParts()
+	}
 	switch card.Fields["needles"] {
 	case "rehang":
 		out = w.rehangParts()

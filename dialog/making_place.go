@@ -56,7 +56,11 @@ func (c *turn) standingAt(p *engine.Plan, m Making) where {
 	case w.at <= last:
 		return w.enter(last + 1)
 	}
-	w.m.Done = min(w.m.Done, len(w.along()))
+	most := len(w.along())
+	if w.onFront() {
+		most = w.p.Front.TotalRows
+	}
+	w.m.Done = min(w.m.Done, most)
 	return w
 }
 

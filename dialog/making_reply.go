@@ -45,7 +45,12 @@ func (c *turn) stepText(w where, note string) string {
 	if w.at == len(w.order)-1 {
 		end = "The last step; then say what the band measures."
 	}
-	return answer.Screen(w.title(), note, w.doNow(note == ""), text, right, care, end)
+	items := []string{note, w.doNow(note == "")}
+	if w.onFront() {
+		s, _ := w.part()
+		items = append(items[:1], w.frontNow(s)...)
+	}
+	return answer.Screen(w.title(), append(items, text, right, care, end)...)
 }
 
 func lower(s string) string {
@@ -60,6 +65,9 @@ func (w where) title() string {
 	t := fmt.Sprintf("%d of %d. %s", w.at+1, len(w.order), w.card().Fields["title"])
 	if w.card().Fields["rows"] != "" {
 		t += fmt.Sprintf(": row %d of %d", w.m.Row+1, w.p.TotalRows)
+	}
+	if w.onFront() && w.m.Done < w.p.Front.TotalRows {
+		t += fmt.Sprintf(": row %d of %d", w.m.Done+1, w.p.Front.TotalRows)
 	}
 	return t
 }
@@ -156,6 +164,10 @@ func (c *turn) whereReply(w where) (State, Reply) {
 	case w.card().Fields["rows"] != "":
 		note := fmt.Sprintf("%s knitted, %d to go.", title(rowsWord(w.m.Row)), w.p.TotalRows-w.m.Row)
 		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
+	case w.onFront():
+		s, _ := w.part()
+		note := fmt.Sprintf("%s knitted, %d to go.", title(rowsWord(w.m.Done)), w.p.Front.TotalRows-w.m.Done)
+		return c.s, c.reply("step", answer.Screen(w.title(), append([]string{note}, w.frontNow(s)...)...))
 	case w.m.Done > 0:
 		note := fmt.Sprintf("Done up to %s: %d of %d.", w.m.Column, w.m.Done, len(w.along()))
 		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
@@ -240,6 +252,8 @@ func (c *turn) whereText() string {
 	case w.card().Fields["rows"] != "":
 		row := p.Tension()[w.m.Row]
 		return fmt.Sprintf("%s, row %d of %d at %s.", lower(w.card().Fields["title"]), row.Row, p.TotalRows, answer.DialNow(row))
+	case w.onFront():
+		return fmt.Sprintf("%s, row %d of %d.", lower(w.card().Fields["title"]), w.m.Done+1, w.p.Front.TotalRows)
 	case w.m.Column != "":
 		return fmt.Sprintf("%s, done up to %s.", lower(w.card().Fields["title"]), w.m.Column)
 	}

@@ -80,6 +80,15 @@ func holeNeedles(col int, f *engine.Front) string {
 	}
 }
 
+// HoleNeedleList is the needles of every hole, hole by hole.
+func HoleNeedleList(f *engine.Front) string {
+	var list []string
+	for _, col := range f.Holes.First {
+		list = append(list, holeNeedles(col, f))
+	}
+	return strings.Join(list, ", ")
+}
+
 // GapWords tells the gaps between the holes, and how they share a remainder.
 func GapWords(h engine.Buttonholes) string {
 	switch {
