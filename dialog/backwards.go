@@ -177,10 +177,20 @@ func (c *turn) forValues(a applied) (State, Reply) {
 		text += "\n\n" + block
 	}
 	text += c.headWords(p, a.keys)
-	if c.open(c.s) == "" {
+	if c.open(c.s) == "" && !c.stands(a) {
 		text += "\n\nThe plan is not changed; say *" + strings.Join(told, ", ") + "* to set it."
 	}
 	return c.s, c.reply("backwards", text)
+}
+
+// stands reports whether all that the question brought is what stands already.
+func (c *turn) stands(a applied) bool {
+	for _, k := range a.keys {
+		if !c.base().Has(k) || !a.in.Same(c.base(), k) {
+			return false
+		}
+	}
+	return true
 }
 
 // headWords says whether the opening passes the head that was asked about.
@@ -229,12 +239,34 @@ func (c *turn) deepest() (State, Reply) {
 	if !ok {
 		return c.s, c.reply("backwards", c.voice().Value(c.solve(a.in), engine.YarnLeft)+" is not enough for even three rows a layer, with a tenth to spare."+c.frontShare(c.solve(a.in)))
 	}
+	if r, ok := c.deeperThanAny(in, p); ok {
+		return c.s, r
+	}
 	for _, k := range []engine.Key{engine.DepthResult, engine.LayerRows} {
 		v, _ := valueJSON(p, k)
 		c.answer(k, v)
 	}
 	return c.s, c.reply("backwards", fmt.Sprintf("From %s: at most **%s a layer, %s deep**, counted at the high end of the estimate and with a tenth to spare.",
 		c.voice().Value(p, engine.YarnLeft), answer.Count(p.LayerRows, "row", "rows"), c.voice().Len(p.DepthResult.Float()))+c.frontShare(p))
+}
+
+// deeperThanAny answers where the yarn is enough for the deepest band that can
+// be planned at all: then that is the limit, and the yarn is none.
+func (c *turn) deeperThanAny(in engine.Inputs, most *engine.Plan) (Reply, bool) {
+	card, _ := c.book.Key(engine.Depth)
+	limit := card.Possible[1]
+	if most.DepthResult.Less(limit) && most.LayerRows < engine.MaxRows {
+		return Reply{}, false
+	}
+	p := most
+	if !most.DepthResult.Less(limit) {
+		p = engine.Solve(in.Without(engine.DepthRows).With(engine.Depth, limit))
+	}
+	c.answersOf(p, engine.DepthResult, engine.LayerRows, engine.BandYarnGrams)
+	v := c.voice()
+	return c.reply("backwards", fmt.Sprintf("%s last for more than any band: the limit is **%s deep, %s a layer**, the deepest that is planned here, and that takes about %s. The yarn does not decide it; usual are %s.%s",
+		v.Value(most, engine.YarnLeft), v.Len(p.DepthResult.Float()), answer.Count(p.LayerRows, "row", "rows"), v.Value(p, engine.BandYarnGrams),
+		c.span(engine.Depth, card.Usual), c.frontShare(p))), true
 }
 
 // longest: the longest neck that the bed takes in one piece.

@@ -75,6 +75,7 @@ var contexts = map[string][]string{
 	"plan dial":    {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "main tension 5", "132 stitches on the yoke"},
 	"plan inches":  {"cardigan", "7 sts and 10 rows to the inch", "16 in", "1x1", "1 1/4 in"},
 	"pullover":     {"pullover", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm"},
+	"plan yarn":    {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "400 m per 100 g", "60 g left"},
 	"whatif":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "what if I use 2x2"},
 	"making":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting"},
 	"making rows":  {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "I'm on row 5"},

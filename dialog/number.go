@@ -19,6 +19,8 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.yarnRight()
 	case "tightness":
 		return c.tightness(p)
+	case "yarn-after":
+		return c.yarnAfter(p)
 	case "yarn-allows":
 		return c.yarnAllows()
 	case "spread", "spread-lost":
@@ -130,6 +132,9 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	}
 	if ok && high-low > 1e-9 {
 		text += fmt.Sprintf(" An estimate: %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+		if f, _ := p.Float(k); k == engine.SlitLength && f > 0 && high > 2*f {
+			text += " So wide because the rib's draw-in and stretch are guessed." + c.narrower(k)
+		}
 	}
 	if card, ok := c.book.Result(k); ok {
 		text += " " + title(card.Meaning) + "."
@@ -141,6 +146,9 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	}
 	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 {
 		text += " " + title(weakerEdge(p)) + " is the weaker edge and decides it."
+	}
+	if k == engine.HeadOpening && p.In.Has(engine.Head) {
+		text += c.headWords(p, []engine.Key{engine.Head})
 	}
 	if all {
 		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)

@@ -51,7 +51,7 @@ func (c *turn) lastsForBand(p *engine.Plan) string {
 	word, known := map[engine.YarnState]string{engine.YarnEnough: "Yes, it lasts", engine.YarnTight: "It is tight", engine.YarnShort: "No, it will not last"}[p.Yarn]
 	if known {
 		return fmt.Sprintf("%s: the band takes about **%s**, and a tenth more should be there; you have %s.",
-			word, v.Value(p, engine.BandYarnGrams), v.Value(p, engine.YarnLeft))
+			word, v.Value(p, engine.BandYarnGrams), v.Value(p, engine.YarnLeft)) + neckbandOnly(p)
 	}
 	missing := `the metres in 100 g and the grams you have ("350 m per 100 g, 30 g left")`
 	switch {

@@ -149,6 +149,9 @@ func (c *turn) onDial(p *engine.Plan) bool {
 }
 
 func (c *turn) noSuchFigure(p *engine.Plan) (State, Reply) {
+	if s := c.whyEstimate(p); s != "" {
+		return c.s, c.reply("why", s)
+	}
 	down, up, _ := engine.Closing(p.In, c.m.Figure.Floor())
 	text := fmt.Sprintf("No number of the plan is %s.", trimNum(c.m.Figure))
 	if p.BandStitches > 0 && c.m.Figure.IsInt() && (down > 0 || up > 0) {

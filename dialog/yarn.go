@@ -51,7 +51,7 @@ func (c *turn) lasts(p *engine.Plan) string {
 	case all == engine.YarnEnough:
 		return "That is enough for the neckband and both front bands, with a tenth to spare."
 	case all == engine.YarnUnknown && p.Yarn == engine.YarnEnough:
-		return "That is enough for the band, with a tenth to spare."
+		return "That is enough for the band, with a tenth to spare." + neckbandOnly(p)
 	}
 	return ""
 }
@@ -120,6 +120,36 @@ func (c *turn) yarnAllows() (State, Reply) {
 	}
 	text := fmt.Sprintf("From %s, at the high end of the estimate and with a tenth to spare, at most:\n\n", c.voice().Value(p, engine.YarnLeft)) + strings.Join(rows, "\n")
 	return c.s, c.reply("backwards", text+"\n\n"+strings.TrimSpace(share+" The rib changes the count by a stitch or two only: the depth is what the yarn decides."))
+}
+
+// yarnAfter is the grams that remain of the yarn left when all that is planned
+// is knitted.
+func (c *turn) yarnAfter(p *engine.Plan) (State, Reply) {
+	if m := c.yarnMissing(p.In); m != "" {
+		return c.s, c.reply("number", m)
+	}
+	k, what := engine.BandYarnGrams, "the neckband"
+	if p.AllYarnState() != engine.YarnUnknown {
+		k, what = engine.AllYarnGrams, "the neckband and both front bands"
+	}
+	needs, _ := p.Float(k)
+	c.answersOf(p, k, engine.YarnLeft)
+	have := p.In.Num(engine.YarnLeft).Float()
+	c.answer("yarn_after", round4(have-needs))
+	text := fmt.Sprintf("About **%s g** stay: %s less about %s for %s.", answer.Trim(have-needs, 0), c.voice().Value(p, engine.YarnLeft), c.voice().Value(p, k), what)
+	if have < needs {
+		text = fmt.Sprintf("None: %s takes about %s and you have %s.", what, c.voice().Value(p, k), c.voice().Value(p, engine.YarnLeft))
+	}
+	return c.s, c.reply("number", text+" An estimate; keep a tenth of what the work takes as a reserve."+neckbandOnly(p))
+}
+
+// neckbandOnly says that a cardigan's front bands are not counted in, "" where
+// they are, or there are none; it opens with a space.
+func neckbandOnly(p *engine.Plan) string {
+	if p.In.Garment != engine.Cardigan || p.AllYarnState() != engine.YarnUnknown {
+		return ""
+	}
+	return " That is for the neckband only: the front bands are not planned yet (*the front edge is ...* with your length)."
 }
 
 // yarnMissing asks for what the deepest band from the yarn left cannot be

@@ -148,7 +148,11 @@ func (p *Plan) warnYarn(w *warnings) {
 		return
 	}
 	low, high := need()
-	w.add(code, map[string]Num{"need_low": tenths(low), "need_high": tenths(high), "yarn_left": p.In.Num(YarnLeft)})
+	values := map[string]Num{"need_low": tenths(low), "need_high": tenths(high), "yarn_left": p.In.Num(YarnLeft)}
+	if p.AllYarnState() != YarnUnknown {
+		values["fronts"] = Int(1)
+	}
+	w.add(code, values)
 }
 
 func (p *Plan) warnFronts(w *warnings) {

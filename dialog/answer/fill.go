@@ -73,6 +73,9 @@ func (v Voice) Warning(w engine.Warning) string {
 		return w.Code
 	}
 	text := fill(card.Text, func(name string) string {
+		if name == "need_for" {
+			return yarnFor(w)
+		}
 		n, ok := w.Values[name]
 		if !ok {
 			return ""
@@ -93,6 +96,14 @@ func (v Voice) Warning(w engine.Warning) string {
 		text = strings.Replace(text, g+" to "+g, g, 1)
 	}
 	return text
+}
+
+// yarnFor is what the yarn that is needed is for.
+func yarnFor(w engine.Warning) string {
+	if w.Values["fronts"].Sign() > 0 {
+		return "the neckband and both front bands together"
+	}
+	return "the band"
 }
 
 // Cautions is every caution of the plan in words.

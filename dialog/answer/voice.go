@@ -47,10 +47,10 @@ func (v Voice) Exact(cm engine.Num, u quantity.Unit) string {
 // eighths is inches to the nearest eighth, as a tape shows them.
 func eighths(in float64) string {
 	sign := ""
-	if in < 0 {
-		sign, in = "-", -in
-	}
 	n := int(math.Round(in * 8))
+	if n < 0 {
+		sign, n = "-", -n
+	}
 	whole, rest := n/8, n%8
 	if rest == 0 {
 		return sign + strconv.Itoa(whole)

@@ -39,7 +39,9 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	case Step:
 		m = r.stepMeaning(cueHit{topic: topic})
 	case Number:
-		m.Keys = []engine.Key{engine.Key(c.Fields["key"])}
+		if k := engine.Key(c.Fields["key"]); k != "" {
+			m.Keys = []engine.Key{k}
+		}
 	case Undo:
 		m = Meaning{Kind: Undo, Count: 1}
 		if qs := r.l.quantities(); len(qs) == 1 && r.l.tokens[qs[0]].q.Unit == "" && within(r.l.tokens[qs[0]].q.Value, [2]engine.Num{engine.Int(1), engine.Int(50)}) {
