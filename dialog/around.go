@@ -22,6 +22,8 @@ func (c *turn) advice(keys []engine.Key) string {
 			text += "\n\n" + c.wearerWords(in)
 		case k == engine.YarnLeft && p.BandYarn > 0 && p.Front == nil && (p.Yarn == engine.YarnUnknown || c.s.OnTable):
 			text += "\n\n" + c.lastsForBand(p)
+		case k == engine.Neck:
+			text += c.widthTaken(in)
 		case k == engine.NeedlePitch && in.Text(engine.KeyMachine) == "":
 			text += c.classOf(in)
 		case k == engine.Slit && in.Num(k).Sign() > 0:

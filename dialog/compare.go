@@ -25,8 +25,12 @@ func (c *turn) onCompare() (State, Reply) {
 	if len(choices) == 1 {
 		sides = append(sides, c.side(c.plan(), choices[0]))
 	}
+	around := c.apply(c.base(), c.m.Sets)
+	if around.problem.Code != "" {
+		return c.onUnclear(around.problem)
+	}
 	for _, sets := range choices {
-		a := c.apply(c.base(), sets)
+		a := c.apply(around.in, sets)
 		if a.problem.Code != "" {
 			return c.onUnclear(a.problem)
 		}
@@ -58,6 +62,9 @@ func (c *turn) bestOf(sides []answer.Side) string {
 	default:
 		return ""
 	}
+	if _, opens := sides[0].Plan.Float(engine.HeadOpening); opens && c.m.Topic == "most-stretch" {
+		return c.widestOpen(sides)
+	}
 	best, most := -1, 0.0
 	for i, s := range sides {
 		if f, ok := s.Plan.Float(key); ok && (best < 0 || sign*f > most) {
@@ -68,6 +75,32 @@ func (c *turn) bestOf(sides []answer.Side) string {
 		return ""
 	}
 	return "\n\n" + fmt.Sprintf(told, sides[best].Name, c.voice().Value(sides[best].Plan, key))
+}
+
+// widestOpen says which side opens furthest for the head, and whether each
+// passes the one that is known.
+func (c *turn) widestOpen(sides []answer.Side) string {
+	best, most := 0, 0.0
+	var passing []string
+	for i, s := range sides {
+		if f, ok := s.Plan.Float(engine.HeadOpening); ok && f > most {
+			best, most = i, f
+		}
+		if passes, ok := s.Plan.HeadPasses(); ok && passes {
+			passing = append(passing, s.Name)
+		}
+	}
+	text := fmt.Sprintf("\n\n**%s** opens furthest for a head: %s.", sides[best].Name, c.voice().Value(sides[best].Plan, engine.HeadOpening))
+	need, known := sides[best].Plan.HeadNeeds()
+	switch {
+	case !known:
+		return text + " Say the head girth, or whom it is for, and I can tell which pass."
+	case len(passing) == 0:
+		return text + fmt.Sprintf(" None of them reaches the %s that the head asks for: a wider neck or a slit is needed with each.", c.voice().Len(need.Float()))
+	case len(passing) == len(sides):
+		return text + fmt.Sprintf(" All of them reach the %s that the head asks for.", c.voice().Len(need.Float()))
+	}
+	return text + fmt.Sprintf(" The head asks for %s: only %s reach it.", c.voice().Len(need.Float()), strings.Join(passing, ", "))
 }
 
 // side is one choice, named by all that it sets.

@@ -83,7 +83,7 @@ func (w where) frontNow(s span) []string {
 		dial = title(w.frontDial()) + ", for every row. "
 	}
 	if slices.Contains(w.holeRows(), row) {
-		return append(w.makeHoles(row), dial+fmt.Sprintf("Then knit row %d.", row))
+		return []string{w.makeHoles(row) + fmt.Sprintf(" %sThen knit row %d.", dial, row)}
 	}
 	text := dial + "Knit " + answer.RowSpan(row, s.to) + "."
 	switch {
@@ -109,23 +109,22 @@ func (w where) frontDial() string {
 
 // makeHoles is how the holes are made before row. A latched column cannot run
 // down past a hole, so what lies below it is latched first.
-func (w where) makeHoles(row int) []string {
+func (w where) makeHoles(row int) string {
 	f := w.p.Front
 	on := "at the pins"
 	if f.Pieces == 1 {
 		on = "lower end left: " + answer.HoleNeedleList(f)
 	}
-	text := fmt.Sprintf("Stop: before row %d the holes, %s. ", row, on)
+	text := fmt.Sprintf("Before row %d the holes, %s. ", row, on)
 	if max(f.Spec.Size, 1) == 1 {
 		text += "Move each stitch to its neighbour; leave its needle working."
 	} else {
 		text += "Knit just these stitches by hand with contrast yarn."
 	}
-	first := ""
 	if !w.p.FrontRib().IsPlain() {
-		first = "First latch the rib columns on these needles up to here."
+		return "First latch the rib columns there up to here. " + text
 	}
-	return []string{first, text}
+	return text
 }
 
 // frontRow takes rows of a front band told as knitted, or taken out.

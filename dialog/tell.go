@@ -20,15 +20,23 @@ func (c *turn) onMeasure() (State, Reply) {
 	var text string
 	switch c.m.Topic {
 	case "usual":
-		text = c.judged() + card.UsualText + c.tableFor(k)
+		if text = c.usualFor(k); text == "" {
+			text = c.judged()
+		}
+		text += c.inUnit(card.UsualText)
+		if k != engine.Neck && k != engine.NeckBody || c.usualNeck() == "" {
+			text += c.tableFor(k)
+		}
+	case "easiest":
+		text = c.easiest(card)
 	case "why-asked":
-		text = card.Why
+		text = c.inUnit(card.Why)
 	case "choice":
 		text = card.Texts[c.m.Name] + c.choiceCautions(k, c.m.Name)
 	case "dont-know":
-		text = card.Measure + "\n\n" + firstParagraph(card.UsualText)
+		text = c.measureText(card) + "\n\n" + c.usualFor(k) + c.inUnit(firstParagraph(card.UsualText))
 	default:
-		text = card.Measure
+		text = c.measureText(card)
 	}
 	c.s.Topic = k
 	return c.s, c.reply("measure", answer.Voice.Fill(c.voice(), text, c.plan()))

@@ -130,7 +130,11 @@ func (c *turn) question() string {
 		}
 	}
 	card, _ := c.book.Key(questionKey(q))
-	text := "**" + card.Question + "**"
+	asks := card.Question
+	if c.base().Garment == engine.Pullover && card.QuestionPullover != "" {
+		asks = card.QuestionPullover
+	}
+	text := "**" + asks + "**"
 	if e := c.exampleOf(card); e != "" {
 		text += " For example: " + e + "."
 	}
@@ -162,6 +166,8 @@ func (c *turn) offered(q string) (string, bool) {
 	switch {
 	case q == "rib":
 		return "1x1", true
+	case q == "depth" && c.child():
+		return c.childDepth(), true
 	case q == "depth" && c.s.Unit == "in":
 		return "1 1/4 in", true
 	case q == "depth":
@@ -172,6 +178,9 @@ func (c *turn) offered(q string) (string, bool) {
 
 // exampleOf is a card's example in the knitter's own unit.
 func (c *turn) exampleOf(card rules.KeyCard) string {
+	if card.Key == engine.Depth && c.child() {
+		return c.childDepth()
+	}
 	if c.s.Unit == "in" && card.Inches != "" {
 		return card.Inches
 	}
@@ -216,6 +225,9 @@ func (c *turn) reply(kind, text string) Reply {
 	var b strings.Builder
 	for _, f := range c.m.Fixes {
 		fmt.Fprintf(&b, "(reading %s as %s)\n\n", literal(f.From), f.To)
+	}
+	if c.s.Unit == "in" {
+		text = answer.InchExamples(text)
 	}
 	b.WriteString(text + answer.Cautioned(c.more))
 	if q := c.question(); q != "" && c.order.What != "leave" {

@@ -67,12 +67,14 @@ type KeyCard struct {
 	SpanReason      string
 	Words           []string
 	Question        string // one line; only the five asked have one
-	Example         string
-	Inches          string // the example for a knitter who thinks in inches, "" where it is the same
-	Measure         string // how it is measured, Markdown
-	UsualText       string // what is usual
-	Why             string // why it is asked
-	Source          []string
+	// QuestionPullover and MeasurePullover stand in for a pullover, "" where they are the same.
+	QuestionPullover, MeasurePullover string
+	Example                           string
+	Inches                            string // the example for a knitter who thinks in inches, "" where it is the same
+	Measure                           string // how it is measured, Markdown
+	UsualText                         string // what is usual
+	Why                               string // why it is asked
+	Source                            []string
 }
 
 // asked are the inputs the interview asks for; gauge is one question.
@@ -112,6 +114,7 @@ func readKey(c Card, bad *faults) KeyCard {
 		Measure: c.Section("measure"), UsualText: c.Section("usual"), Why: c.Section("why"),
 		Source: c.List("source"),
 	}
+	k.QuestionPullover, k.MeasurePullover = c.Fields["question-pullover"], c.Section("measure-pullover")
 	k.Part, k.Rule = c.Fields["part"], c.Fields["rule"]
 	k.Choices = readChoices(c, k.Key)
 	k.gives, k.Texts = readGives(c, k.Choices), map[string]string{}

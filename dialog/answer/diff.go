@@ -217,6 +217,17 @@ func gradings(sides []Side) string {
 	return row
 }
 
+// ownCautions are those of s that not every side has in the same words.
+func (v Voice) ownCautions(s Side, sides []Side) []string {
+	var own []string
+	for _, w := range v.Cautions(s.Plan) {
+		if slices.ContainsFunc(sides, func(o Side) bool { return !slices.Contains(v.Cautions(o.Plan), w) }) {
+			own = append(own, w)
+		}
+	}
+	return own
+}
+
 // Compare sets choices side by side: only the rows in which they differ.
 func (v Voice) Compare(sides []Side) string {
 	head, rule := "| |", "| --- |"
@@ -245,7 +256,7 @@ func (v Voice) Compare(sides []Side) string {
 		text = "No number of the plan differs between them."
 	}
 	for _, s := range sides {
-		for _, w := range NewCautions(v.Cautions(sides[0].Plan), v.Cautions(s.Plan)) {
+		for _, w := range v.ownCautions(s, sides) {
 			text += "\n\n**" + s.Name + ":** " + w
 		}
 		if s.Good != "" {

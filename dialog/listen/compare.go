@@ -128,8 +128,11 @@ func (r *reading) compare() (Meaning, bool) {
 		}
 		return m, true
 	}
+	if ok && r.l.has("compar") && r.l.has("rib", "ribb") && !r.b.has(engine.KeyRib) && r.onlyBody() {
+		return Meaning{Kind: Compare, Topic: "most-stretch", Keys: []engine.Key{engine.KeyRib}, Sets: r.b.sets}, true
+	}
 	if len(alts) > 1 && (ok || r.l.has("or", "vs", "versus", "beside", "next", "v", "than")) {
-		return Meaning{Kind: Compare, Choices: alts}, true
+		return Meaning{Kind: Compare, Topic: r.heldAgainst(), Choices: alts}, true
 	}
 	if ok && len(alts) == 0 && cue.weight >= 1 && len(dedupe(r.b.sets)) == 1 && r.l.has("compar", "against", "vs", "versus", "differenc", "than") {
 		return Meaning{Kind: Compare, Choices: [][]Set{{r.b.sets[0]}}}, true
@@ -138,4 +141,28 @@ func (r *reading) compare() (Meaning, bool) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
 	}
 	return Meaning{}, false
+}
+
+// onlyBody reports whether the line brings a head or a wearer, and no more.
+func (r *reading) onlyBody() bool {
+	for _, s := range r.b.sets {
+		if s.Key != engine.Head && s.Key != engine.KeyWearer {
+			return false
+		}
+	}
+	return len(r.b.sets) > 0
+}
+
+// heldAgainst is what choices are held against ("which is better for stretch,
+// 1x1 or 2x2"), "" where the line does not say.
+func (r *reading) heldAgainst() string {
+	if r.l.has("head") {
+		return "most-stretch"
+	}
+	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {
+		if r.spokenSense(topic) {
+			return topic
+		}
+	}
+	return ""
 }
