@@ -144,7 +144,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	if own := c.voice().OwnEstimate(p, k); own != "" {
 		text += " " + own
 	}
-	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 {
+	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 && !p.In.Has(engine.Head) {
 		text += " " + title(weakerEdge(p)) + " is the weaker edge and decides it."
 	}
 	if k == engine.HeadOpening && p.In.Has(engine.Head) {
