@@ -167,7 +167,11 @@ func (c *turn) forValues(a applied) (State, Reply) {
 	}
 	var told []string
 	for _, k := range a.keys {
-		told = append(told, c.voice().Label(k)+" "+c.voice().Value(p, k))
+		name := answer.Setting(k, p.In.Int(k))
+		if name == "" || !engine.IsNumber(k) {
+			name = c.voice().Label(k) + " " + c.voice().Value(p, k)
+		}
+		told = append(told, name)
 	}
 	text := "With " + strings.Join(told, ", ") + ":"
 	for _, l := range lines {
@@ -248,25 +252,6 @@ func (c *turn) deepest() (State, Reply) {
 	}
 	return c.s, c.reply("backwards", fmt.Sprintf("From %s: at most **%s a layer, %s deep**, counted at the high end of the estimate and with a tenth to spare.",
 		c.voice().Value(p, engine.YarnLeft), answer.Count(p.LayerRows, "row", "rows"), c.voice().Len(p.DepthResult.Float()))+c.frontShare(p))
-}
-
-// deeperThanAny answers where the yarn is enough for the deepest band that can
-// be planned at all: then that is the limit, and the yarn is none.
-func (c *turn) deeperThanAny(in engine.Inputs, most *engine.Plan) (Reply, bool) {
-	card, _ := c.book.Key(engine.Depth)
-	limit := card.Possible[1]
-	if most.DepthResult.Less(limit) && most.LayerRows < engine.MaxRows {
-		return Reply{}, false
-	}
-	p := most
-	if !most.DepthResult.Less(limit) {
-		p = engine.Solve(in.Without(engine.DepthRows).With(engine.Depth, limit))
-	}
-	c.answersOf(p, engine.DepthResult, engine.LayerRows, engine.BandYarnGrams)
-	v := c.voice()
-	return c.reply("backwards", fmt.Sprintf("%s last for more than any band: the limit is **%s deep, %s a layer**, the deepest that is planned here, and that takes about %s. The yarn does not decide it; usual are %s.%s",
-		v.Value(most, engine.YarnLeft), v.Len(p.DepthResult.Float()), answer.Count(p.LayerRows, "row", "rows"), v.Value(p, engine.BandYarnGrams),
-		c.span(engine.Depth, card.Usual), c.frontShare(p))), true
 }
 
 // longest: the longest neck that the bed takes in one piece.

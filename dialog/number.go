@@ -69,6 +69,10 @@ func (c *turn) onNumber() (State, Reply) {
 	if c.m.Topic == "edges" {
 		lines = append(lines, c.edgesText(p))
 	}
+	if hasKey(c.m.Keys, engine.LoopsToLatch) && hasKey(c.m.Keys, engine.HemCount) {
+		// "how long will it take": hands differ, and no published time was found
+		lines = append(lines, "For the time, look at the clock while you latch one column and hang ten bumps, and multiply: the columns are most of the work.")
+	}
 	return c.s, c.reply("number", strings.Join(lines, "\n\n"))
 }
 
@@ -131,7 +135,12 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		low, high = p.BandYarnLow, p.BandYarnHigh
 	}
 	if ok && high-low > 1e-9 {
-		text += fmt.Sprintf(" An estimate: %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+		switch k {
+		case engine.TotalRows, engine.LayerRows, engine.LoopsToLatch:
+			text += fmt.Sprintf(" The plan fixes it; with other effects of a click it would plan %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+		default:
+			text += fmt.Sprintf(" An estimate: %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+		}
 		if f, _ := p.Float(k); k == engine.SlitLength && f > 0 && high > 2*f {
 			text += " So wide because the rib's draw-in and stretch are guessed." + c.narrower(k)
 		}
@@ -147,8 +156,11 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	if k == engine.HeadOpening && p.In.Num(engine.Slit).Sign() == 0 && !p.In.Has(engine.Head) {
 		text += " " + title(weakerEdge(p)) + " is the weaker edge and decides it."
 	}
-	if k == engine.HeadOpening && p.In.Has(engine.Head) {
+	switch {
+	case k == engine.HeadOpening && p.In.Has(engine.Head):
 		text += c.headWords(p, []engine.Key{engine.Head})
+	case k == engine.HeadOpening:
+		text += c.usualHeads(p)
 	}
 	if all {
 		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)

@@ -153,3 +153,19 @@ func (c *turn) easiest(card rules.KeyCard) string {
 	return "For a beginner **2x1**: every third needle is latched, a third fewer columns than 1x1 has, and it still draws in and stretches. **plain** has nothing to latch at all, but stretches least" +
 		map[bool]string{true: ", and a pullover's head has to pass.", false: "; a cardigan opens in front, so that is a fair choice too."}[c.base().Garment == engine.Pullover]
 }
+
+// usualHeads holds the opening against the heads of grown people in the
+// tables, where no head is known.
+func (c *turn) usualHeads(p *engine.Plan) string {
+	v, text := c.voice(), ""
+	for _, w := range []engine.Whom{{Adult: true, Sex: "male"}, {Adult: true, Sex: "female"}} {
+		head := c.book.Tables.Body(w).Head
+		passes, ok := engine.Solve(p.In.With(engine.Head, head)).HeadPasses()
+		if !ok || head.Sign() <= 0 {
+			continue
+		}
+		word := map[bool]string{true: "it passes", false: "it does not pass"}[passes]
+		text += fmt.Sprintf(" For a %s's usual head, %s (%s), %s.", w, v.Len(head.Float()), c.short(c.book.Tables.Body(w).HeadSource), word)
+	}
+	return text + " Say whom it is for (*for a man*, *for a 5 year old*) or the head girth, and I hold it against that."
+}

@@ -122,6 +122,25 @@ func (c *turn) yarnAllows() (State, Reply) {
 	return c.s, c.reply("backwards", text+"\n\n"+strings.TrimSpace(share+" The rib changes the count by a stitch or two only: the depth is what the yarn decides."))
 }
 
+// deeperThanAny answers where the yarn is enough for the deepest band that can
+// be planned at all: then that is the limit, and the yarn is none.
+func (c *turn) deeperThanAny(in engine.Inputs, most *engine.Plan) (Reply, bool) {
+	card, _ := c.book.Key(engine.Depth)
+	limit := card.Possible[1]
+	if most.DepthResult.Less(limit) && most.LayerRows < engine.MaxRows {
+		return Reply{}, false
+	}
+	p := most
+	if !most.DepthResult.Less(limit) {
+		p = engine.Solve(in.Without(engine.DepthRows).With(engine.Depth, limit))
+	}
+	c.answersOf(p, engine.DepthResult, engine.LayerRows, engine.BandYarnGrams)
+	v := c.voice()
+	return c.reply("backwards", fmt.Sprintf("%s last for more than any band: the limit is **%s deep, %s a layer**, the deepest that is planned here, and that takes about %s. The yarn does not decide it; usual are %s.%s",
+		v.Value(most, engine.YarnLeft), v.Len(p.DepthResult.Float()), answer.Count(p.LayerRows, "row", "rows"), v.Value(p, engine.BandYarnGrams),
+		c.span(engine.Depth, card.Usual), c.frontShare(p))), true
+}
+
 // yarnAfter is the grams that remain of the yarn left when all that is planned
 // is knitted.
 func (c *turn) yarnAfter(p *engine.Plan) (State, Reply) {

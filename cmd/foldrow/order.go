@@ -34,6 +34,9 @@ func (c *chat) order(o dialog.Order) (text string, alone bool) {
 		if !s.safe() {
 			return "What was said last could not be kept. " + goesOn, false
 		}
+		if name := second(o); name != "" && name != this {
+			return s.rename(this, name), false // "save as bella cardigan"
+		}
 		return "Everything said so far is kept in " + called(this) + ".", false
 	case "list":
 		return s.list(), false

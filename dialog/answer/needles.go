@@ -118,9 +118,32 @@ func RehangWords(p *engine.Plan) string {
 	case len(doubled) == n:
 		return "two on every needle"
 	case 2*len(doubled) > n:
-		return "one only on " + walk(engine.Singles(p.Rehang), n) + "; two on all the rest"
+		return "one only on " + walkOrList(engine.Singles(p.Rehang), n) + "; two on all the rest"
 	}
-	return "two on " + walk(p.Rehang, n) + "; one on all the rest"
+	return "two on " + walkOrList(p.Rehang, n) + "; one on all the rest"
+}
+
+// mostListed is how many needles are named one by one; more are told as a walk.
+const mostListed = 48
+
+// walkOrList is the walk where its steps are even, and each needle by its name
+// where they change in turns: a list is followed with a finger, turns are not.
+func walkOrList(m []int, n int) string {
+	var cols []int
+	for c, s := range m {
+		if s == 2 {
+			cols = append(cols, c)
+		}
+	}
+	words := walk(m, n)
+	if len(cols) > mostListed || !strings.Contains(words, " in turn ") {
+		return words
+	}
+	names := make([]string, len(cols))
+	for i, c := range cols {
+		names[i] = engine.NeedleName(c, n)
+	}
+	return strings.Join(names, ", ")
 }
 
 // walk leads from the first doubled needle to the last as a knitter counts:

@@ -65,6 +65,35 @@ func (f follower) group(s string) []int {
 	return []int{f.col(s)}
 }
 
+// walkOrList follows a walk, or a list in which each needle has its name.
+func (f follower) walkOrList(words string) []int {
+	if strings.Contains(words, ", then ") {
+		return f.walk(words)
+	}
+	var out []int
+	for _, name := range strings.Split(words, ", ") {
+		out = append(out, f.col(name))
+	}
+	return out
+}
+
+// A walk in turns is told needle by needle, as long as that can be read.
+func TestUnevenDecreasesAreListed(t *testing.T) {
+	for _, words := range []string{
+		rehangWords(t, 103, 140, "two on L51, L48, L45, L43, L40, "), // turns
+		rehangWords(t, 100, 125, "two on L49, then every 4th needle 24 times (to R47)"),
+	} {
+		require.NotContains(t, words, "in turn")
+	}
+}
+
+func rehangWords(t *testing.T, band, yoke int, begins string) string {
+	p := &engine.Plan{BandStitches: band, Rehang: engine.Spread(yoke, band)}
+	words := RehangWords(p)
+	require.True(t, strings.HasPrefix(words, begins), words)
+	return words
+}
+
 // taken follows what to take and what to leave.
 func (f follower) taken(words string) []int {
 	var out []int
@@ -186,12 +215,12 @@ func TestRehangWordsGiveTheMapBack(t *testing.T) {
 		if words == "two on every needle" {
 			got = slices.Repeat([]int{2}, p.BandStitches)
 		} else if rest, ok := strings.CutPrefix(words, "two on "); ok {
-			for _, c := range f.walk(strings.TrimSuffix(rest, "; one on all the rest")) {
+			for _, c := range f.walkOrList(strings.TrimSuffix(rest, "; one on all the rest")) {
 				got[c] = 2
 			}
 		} else if rest, ok := strings.CutPrefix(words, "one only on "); ok {
 			got = slices.Repeat([]int{2}, p.BandStitches)
-			for _, c := range f.walk(strings.TrimSuffix(rest, "; two on all the rest")) {
+			for _, c := range f.walkOrList(strings.TrimSuffix(rest, "; two on all the rest")) {
 				got[c] = 1
 			}
 		} else {

@@ -19,6 +19,9 @@ func (r *reading) notebook() (Meaning, bool) {
 	}
 	m := Meaning{Kind: Notebook, Topic: c.topic}
 	m.Name, m.Name2 = r.projectNames(c)
+	if c.topic == "save" && !r.l.has("as", "under", "call", "called", "name", "named") {
+		m.Name, m.Name2 = "", "" // "save it for later" gives no name
+	}
 	return m, true
 }
 

@@ -60,8 +60,8 @@ func (w *whom) passing() bool {
 		}
 	}
 	for _, m := range w.b.l.mentions {
-		if m.garment != "" && !(w.adult && w.sex != "" && m.garment == engine.Pullover) || m.rib.IsSet() {
-			return true // a pullover's neck asks for the head
+		if m.garment != "" || m.rib.IsSet() {
+			return true
 		}
 	}
 	return false
