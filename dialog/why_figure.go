@@ -42,7 +42,7 @@ func (c *turn) whyEstimate(p *engine.Plan) string {
 		c.answersOf(p, k)
 		text := fmt.Sprintf("That is the %s end of an estimate. The %s is **%s**, and lies between %s and %s.", end, v.Label(k), v.Value(p, k), v.Figure(k, low), v.Figure(k, high))
 		if card.Estimate != "" {
-			text += " " + card.Estimate
+			text += " " + v.Estimate(p, card)
 		}
 		return text + c.narrower(k)
 	}
