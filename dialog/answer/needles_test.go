@@ -81,7 +81,7 @@ func (f follower) walkOrList(words string) []int {
 func TestUnevenDecreasesAreListed(t *testing.T) {
 	for _, words := range []string{
 		rehangWords(t, 103, 140, "two on L51, L48, L45, L43, L40, "), // turns
-		rehangWords(t, 100, 125, "two on L49, then every 4th needle 24 times (to R47)"),
+		rehangWords(t, 100, 125, "two on L48, then every 4th needle 24 times (to R49)"),
 	} {
 		require.NotContains(t, words, "in turn")
 	}
