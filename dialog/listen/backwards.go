@@ -58,6 +58,9 @@ func (r *reading) backwards() (Meaning, bool) {
 	for _, s := range m.Sets {
 		m.Keys = engine.WithoutKey(m.Keys, s.Key)
 	}
+	if e := r.l.end; len(m.Keys) == 0 && e > 1 && r.l.tokens[e-1].text == "many" && r.l.tokens[e-2].text == "how" {
+		m.Keys = []engine.Key{engine.BandStitches} // "a 42 neck takes how many?"
+	}
 	if extreme != "" && len(m.Keys) == 0 {
 		m.Keys = []engine.Key{engine.NeckResult}
 	}

@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"cmp"
 	"sort"
 	"strings"
 
@@ -86,6 +87,19 @@ func (b *binder) free() []int {
 func (b *binder) add(k engine.Key, i int, near int) bool {
 	t := b.l.tokens[i]
 	s, p := b.x.value(k, t.q, b.ctx)
+	if p.Code == "negative" && b.lessBy(k, t.q) { // "depth -1"
+		less := *t.q
+		less.Value, less.High, less.Sign = less.Value.Neg(), less.High.Neg(), 0
+		if less.Unit == "" && k != engine.DepthRows {
+			less.Unit = cmp.Or(b.ctx.Unit, quantity.Centimetre)
+		}
+		s, p = b.x.value(k, &less, b.ctx)
+		s.Value, s.Relative = s.Value.Neg(), true
+		s.Key, s.Near = k, near
+		b.used[i] = true
+		b.sets, b.at = append(b.sets, s), append(b.at, i)
+		return p.Code == ""
+	}
 	if p.Code != "" {
 		if b.problem.Code == "" {
 			p.Key = k
@@ -117,6 +131,19 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 	b.used[i] = true
 	b.sets, b.at = append(b.sets, s), append(b.at, i)
 	return true
+}
+
+// lessBy: so small a measure below nothing cannot be the thing itself written
+// with a dash, and takes that much away.
+func (b *binder) lessBy(k engine.Key, q *quantity.Quantity) bool {
+	if b.ctx.Making || k != engine.Neck && k != engine.Depth && k != engine.DepthRows || q.Range || q.Problem != "" || !accepts(b.x.spans[k].Dimension, q) {
+		return false
+	}
+	v := q.Value.Neg()
+	if cm, ok := q.Length(); ok && q.Unit != "" {
+		v = cm.Neg()
+	}
+	return v.Sign() > 0 && v.Less(b.x.spans[k].Usual[0])
 }
 
 // newThing: the name of k has "a" before it: it is brought in, not made more.

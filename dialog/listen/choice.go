@@ -172,7 +172,7 @@ func (b *binder) meansGarment(m mention) bool {
 			continue
 		case "garment":
 			return true
-		case "be", "make", "for", "if", "about", "as", "into", "to", "on", "in", "suppose", "want", "do", "knit", "with", "and", "have", "try", "or":
+		case "be", "make", "for", "if", "about", "as", "into", "to", "on", "in", "suppose", "want", "do", "knit", "with", "and", "have", "try", "or", "but":
 			return b.l.tokens[i].text != "to" || b.l.has("change", "switch", "turn")
 		}
 		return false

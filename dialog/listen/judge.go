@@ -83,7 +83,7 @@ func (r *reading) likelyHow() (Meaning, bool) {
 // bestRib: "which rib is quickest" sets the ribs side by side; the topic is
 // what they are held against.
 func (r *reading) bestRib() (Meaning, bool) {
-	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb", "column", "latch") && r.ctx.Open != "rib" || !r.l.has("which", "what") || r.ctx.Making {
+	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb", "column", "latch") && r.ctx.Open != "rib" || !r.l.has("which", "whichever", "what") || r.ctx.Making {
 		return Meaning{}, false
 	}
 	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {

@@ -30,6 +30,9 @@ func (b *binder) named() {
 			if b.lacking(m) || b.countOf(i, m) {
 				continue
 			}
+			if j := m.to + 1; j < len(b.l.tokens) && j != i && b.l.tokens[m.to].stem == "be" && b.l.tokens[j].q != nil && b.l.tokens[j].q.Pair {
+				continue // "42, and the gauge is 27/39"
+			}
 			cost := b.cost(i, m)
 			if OpenOf(m.key) == b.ctx.Open && !b.beside(m, i) {
 				cost -= 14 // "the opening on my yoke measures 41" answers what is asked
@@ -68,8 +71,14 @@ func (b *binder) countOf(i int, m mention) bool {
 // countsThings: a small bare number right before several of what k measures.
 func (b *binder) countsThings(i int, k engine.Key) bool {
 	q, d := b.l.tokens[i].q, b.x.spans[k].Dimension
-	return i+1 < len(b.l.tokens) && q.Unit == "" && q.Value.IsInt() && q.Value.Less(engine.Int(5)) && (d == rules.Girth || d == rules.Length) &&
-		oneOf(b.l.tokens[i+1].text, []string{"fronts", "necks", "edges", "sides", "openings", "heads"})
+	if i+1 == len(b.l.tokens) || b.l.tokens[i+1].stop || q.Rib || q.Unit != "" || !q.Value.IsInt() || !q.Value.Less(engine.Int(5)) || d != rules.Girth && d != rules.Length {
+		return false
+	}
+	switch b.l.tokens[i+1].text {
+	case "fronts", "necks", "edges", "sides", "openings", "heads":
+		return true
+	}
+	return false
 }
 
 // beside: another number than the one at i stands right behind the name m.

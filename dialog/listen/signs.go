@@ -17,6 +17,8 @@ var (
 	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!]|$)`)
 	// rowsBefore is a count with its sign before it: "st 29, r 42.5".
 	rowsBefore = regexp.MustCompile(`(?i)((?:^|[,;/+] ?|[0-9] ))r ([0-9])`)
+	// per is a rate of two things counted: "rows/click".
+	per = regexp.MustCompile(`(?i)\b(rows?|clicks?|r) ?/ ?(click|number|no)\b`)
 	// besides joins two names: "rows + loops".
 	besides = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
 	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
@@ -34,6 +36,7 @@ func signs(text string) string {
 	text = shortRow.ReplaceAllString(text, "$1 row $2")
 	text = shortRows.ReplaceAllString(text, "$1 rows$2")
 	text = rowsBefore.ReplaceAllString(text, "${1}rows $2")
+	text = per.ReplaceAllString(text, "$1 per $2")
 	text = besides.ReplaceAllString(text, "$1 and $2")
 	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
 }

@@ -17,6 +17,9 @@ func (r *reading) mayHow() (Meaning, bool) {
 
 func (r *reading) whatIf() (Meaning, bool) {
 	cue, ok := r.cues[WhatIf]
+	if e := r.l.end; e > 1 && r.l.tokens[e-1].text == "many" && r.l.tokens[e-2].text == "how" && !r.l.has("if", "suppos") {
+		return Meaning{}, false // "a 42 neck takes how many?"
+	}
 	if r.cues["fits"].topic == "enough" && len(r.b.sets) == 1 && r.b.has(engine.YarnLeft) {
 		return Meaning{}, false // "will it be enough if I have 40 g"
 	}

@@ -25,6 +25,10 @@ func (b *binder) notOurs() {
 		if i+1 < len(b.l.tokens) && b.l.tokens[i+1].text == "times" && (i+2 == len(b.l.tokens) || !oneOf(b.l.tokens[i+2].text, []string{"as", "the", "its", "deeper", "wider"})) {
 			b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("measur", "count", "check", "try", "tri", "did", "wash", "tell", "told") // "I measured it three times"
 		}
+		if b.countsThings(i, engine.FrontEdge) {
+			b.dropped[i] = true // "2 fronts" are no measure
+			continue
+		}
 		if i+1 < len(b.l.tokens) {
 			switch b.l.tokens[i+1].stem {
 			case "swatch", "sampl":
@@ -134,7 +138,14 @@ func (b *binder) sameUnit(qs []int, n int) {
 // wantedBefore: "how far is it from the 40 I wanted" asks about what was said.
 func (b *binder) wantedBefore(i int) bool {
 	t := b.l.tokens
-	return i+2 < len(t) && t[i+1].text == "i" && oneOf(t[i+2].text, []string{"wanted", "asked", "said", "gave", "told", "planned"})
+	if i+2 >= len(t) || t[i+1].text != "i" {
+		return false
+	}
+	switch t[i+2].text {
+	case "wanted", "asked", "said", "gave", "told", "planned":
+		return true
+	}
+	return false
 }
 
 // patternSays is the "but" of "the pattern says 28/40 but I got 27/39": what is

@@ -67,7 +67,7 @@ func judges(w string) bool {
 // oddRow: "row four or five" names a place twice and sets nothing.
 func (r *reading) oddRow() bool {
 	for _, i := range r.l.quantities() {
-		if q := r.l.tokens[i].q; q.After && q.Unit == "row" && r.ctx.Open != "gauge" && r.bareBeside(i) {
+		if q := r.l.tokens[i].q; q.After && q.Unit == "row" && !r.b.used[i] && r.ctx.Open != "gauge" && r.bareBeside(i) {
 			r.b.problem = Problem{Code: "row"}
 			return true
 		}

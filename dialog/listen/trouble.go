@@ -110,6 +110,9 @@ func (r *reading) trouble() (Meaning, bool) {
 	if r.askForm() && !r.cue(Why) && !r.wantsMend() && (!r.complains() || r.ctx.Open != "" && r.ctx.Open != "keep") {
 		return Meaning{}, false
 	}
+	if r.l.question && r.namesResult() && !r.complains() {
+		return Meaning{}, false // "total rows including the closing one?"
+	}
 	floor := 0.62
 	if r.asks() && !r.l.has("why", "help", "happen", "wrong") && !r.l.question {
 		floor = 0.8
