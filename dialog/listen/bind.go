@@ -87,10 +87,10 @@ func (b *binder) free() []int {
 func (b *binder) add(k engine.Key, i int, near int) bool {
 	t := b.l.tokens[i]
 	s, p := b.x.value(k, t.q, b.ctx)
-	if p.Code == "negative" && b.lessBy(k, t.q) { // "depth -1"
+	if p.Code == "negative" && b.lessBy(k, i) { // "depth -1"
 		less := *t.q
 		less.Value, less.High, less.Sign = less.Value.Neg(), less.High.Neg(), 0
-		if less.Unit == "" && k != engine.DepthRows {
+		if less.Unit == "" {
 			less.Unit = cmp.Or(b.ctx.Unit, quantity.Centimetre)
 		}
 		s, p = b.x.value(k, &less, b.ctx)
@@ -135,8 +135,13 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 
 // lessBy: so small a measure below nothing cannot be the thing itself written
 // with a dash, and takes that much away.
-func (b *binder) lessBy(k engine.Key, q *quantity.Quantity) bool {
-	if b.ctx.Making || k != engine.Neck && k != engine.Depth && k != engine.DepthRows || q.Range || q.Problem != "" || !accepts(b.x.spans[k].Dimension, q) {
+func (b *binder) lessBy(k engine.Key, at int) bool {
+	q := b.l.tokens[at].q
+	named := false
+	for _, m := range b.l.mentions {
+		named = named || m.key == k && m.to == at
+	}
+	if !named || b.ctx.Making || k != engine.Neck && k != engine.Depth || q.Range || q.Problem != "" || !accepts(b.x.spans[k].Dimension, q) {
 		return false
 	}
 	v := q.Value.Neg()
@@ -236,8 +241,21 @@ func same(a, b Set) bool {
 	return a.Rib == b.Rib && a.Garment == b.Garment && a.Text == b.Text && a.Value.Equal(b.Value) && a.Relative == b.Relative
 }
 
+// layersAlone: "single, 2x2", "12 rows, doubled, 4 cm": the word stands between
+// commas by itself.
+func (b *binder) layersAlone() {
+	for i, t := range b.l.tokens {
+		n := map[string]int64{"single": 1, "doubled": 2, "double": 2}[t.text]
+		first, last := i == 0 || t.stop, i+1 == len(b.l.tokens) || b.l.tokens[i+1].stop
+		if n > 0 && t.q == nil && first && last && len(b.l.tokens) > 1 && !b.has(engine.Layers) && !b.l.question {
+			b.sets, b.at = append(b.sets, Set{Key: engine.Layers, Value: engine.Int(n), Near: 1}), append(b.at, i)
+		}
+	}
+}
+
 // marks: "dial 6 thirds", "dial 7, halves" tell how the dial is marked.
 func (b *binder) marks() {
+	b.layersAlone()
 	if b.has(engine.ClicksPerNumber) || !b.has(engine.MainTension) && !b.l.has("dial", "tension", "mt") {
 		return
 	}

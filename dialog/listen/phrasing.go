@@ -56,7 +56,7 @@ func (b *binder) told(s setting, h hit) bool {
 	if s.key == engine.ClicksPerNumber && !b.l.has("dial", "click", "number", "mark", "tension", "third", "scale") && b.l.has("fold", "half") && !strings.HasSuffix(b.l.text, "thirds") {
 		return true // "fold it in half" tells of no dial
 	}
-	if s.key == engine.RowsPerClick && s.isFix && !b.l.has("dial", "tension", "number", "grad", "tight", "click", "tighten") {
+	if s.key == engine.RowsPerClick && s.isFix && !b.l.has("ungrad", "ungraded", "dial", "tension", "number", "grad", "tight", "click", "tighten") {
 		return true // "2x2 throughout" tells of no dial
 	}
 	for i := h.from; i < h.to && s.isFix && !b.l.has("if"); i++ {

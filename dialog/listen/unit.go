@@ -52,10 +52,19 @@ func (b *binder) byUnit() {
 			b.byTopic(i)
 		case q.Ordinal && b.asked && q.Value.Cmp(engine.Int(6)) <= 0 && b.l.has("every", "each", "hang"):
 			b.add(engine.HemEvery, i, 0)
+		case q.Unit == "" && !q.Ordinal && b.roundAt(i) && accepts(b.x.spans[engine.Neck].Dimension, q):
+			if s, p := b.x.value(engine.Neck, q, b.ctx); p.Code == "" && within(s.Value, b.x.spans[engine.Neck].Usual) {
+				b.add(engine.Neck, i, 1)
+			}
 		case q.Unit == "" && !q.Ordinal && b.asked && !q.Words:
 			b.byTopic(i)
 		}
 	}
+}
+
+// roundAt: "make it 42 around" is of the neck.
+func (b *binder) roundAt(i int) bool {
+	return i+1 < len(b.l.tokens) && !b.l.tokens[i+1].stop && oneOf(b.l.tokens[i+1].text, []string{"round", "around", "circumference"}) && (b.ctx.Open == "" || b.ctx.Open == "keep") && !b.ctx.Making
 }
 
 // mendsGauge: "oh no, I meant 38 rows", right after the gauge was told.
