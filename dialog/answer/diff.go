@@ -27,15 +27,7 @@ var compared = []engine.Key{
 // Differences is a table of the results that differ between two plans, before
 // and after, with what it means at the machine; "" where nothing does.
 func (v Voice) Differences(before, after *engine.Plan) string {
-	var rows []string
-	for _, k := range compared {
-		b, a := v.result(before, k), v.result(after, k)
-		if a == b {
-			continue
-		}
-		label := v.Label(k)
-		rows = append(rows, fmt.Sprintf("| %s | %s | %s |", label, dash(Under(label, b)), dash(Under(label, a))))
-	}
+	rows := v.differing(before, after, "| %s | %s | %s |")
 	var parts []string
 	if len(rows) > 0 {
 		parts = append(parts, "| | before | after |\n| --- | --- | --- |\n"+strings.Join(rows, "\n"))
@@ -52,21 +44,27 @@ func (v Voice) Differences(before, after *engine.Plan) string {
 	return strings.Join(parts, "\n\n")
 }
 
-// mostFurther is how many numbers one more step of a what-if names.
-const mostFurther = 3
-
-// Further says what the last step of a what-if changes: the first few results
-// that differ from the what-if before it.
-func (v Voice) Further(before, after *engine.Plan) string {
-	var parts []string
+// differing writes each result that differs: its name, before and after.
+func (v Voice) differing(before, after *engine.Plan, format string) []string {
+	var out []string
 	for _, k := range compared {
 		b, a := v.result(before, k), v.result(after, k)
 		if a == b {
 			continue
 		}
 		label := v.Label(k)
-		parts = append(parts, fmt.Sprintf("%s %s to %s", label, dash(Under(label, b)), dash(Under(label, a))))
+		out = append(out, fmt.Sprintf(format, label, dash(Under(label, b)), dash(Under(label, a))))
 	}
+	return out
+}
+
+// mostFurther is how many numbers one more step of a what-if names.
+const mostFurther = 3
+
+// Further says what the last step of a what-if changes: the first few results
+// that differ from the what-if before it.
+func (v Voice) Further(before, after *engine.Plan) string {
+	parts := v.differing(before, after, "%s %s to %s")
 	switch words := v.atTheMachine(before, after); {
 	case len(parts) == 0 && words != "":
 		return "This step changes no number. " + words + "\n\nAll together, against the plan:"
