@@ -49,14 +49,12 @@ func (r *reading) frontWhy(keys []engine.Key) []engine.Key {
 	var out []engine.Key
 	for _, k := range keys {
 		switch k {
-		case engine.BandStitches, engine.WantedStitches:
-			k = engine.FrontStitches
 		case engine.KeyRib:
 			k = engine.KeyFrontRib
 		case engine.FrontBand:
 			continue // the width, which is named in passing
 		}
-		if !slices.Contains(out, k) {
+		if k = frontOf(k); !slices.Contains(out, k) {
 			out = append(out, k)
 		}
 	}

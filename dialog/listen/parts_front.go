@@ -170,23 +170,28 @@ func (r *reading) frontward(keys []engine.Key) []engine.Key {
 	}
 	var out []engine.Key
 	for _, k := range keys {
-		switch k {
-		case engine.BandStitches, engine.WantedStitches:
-			k = engine.FrontStitches
-		case engine.LayerRows:
-			k = engine.FrontLayerRows
-		case engine.TotalRows:
-			k = engine.FrontTotalRows
-		case engine.BandYarn:
-			k = engine.FrontYarn
-		case engine.BandYarnGrams:
-			k = engine.FrontYarnGrams
-		}
-		if !slices.Contains(out, k) {
+		if k = frontOf(k); !slices.Contains(out, k) {
 			out = append(out, k)
 		}
 	}
 	return out
+}
+
+// frontOf is the result of the front bands that stands for one of the neckband.
+func frontOf(k engine.Key) engine.Key {
+	switch k {
+	case engine.BandStitches, engine.WantedStitches:
+		return engine.FrontStitches
+	case engine.LayerRows:
+		return engine.FrontLayerRows
+	case engine.TotalRows:
+		return engine.FrontTotalRows
+	case engine.BandYarn:
+		return engine.FrontYarn
+	case engine.BandYarnGrams:
+		return engine.FrontYarnGrams
+	}
+	return k
 }
 
 // fronts: a question about the front bands, with or without values of its own,
