@@ -91,6 +91,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return c.wearerProblem(p)
 	case "no-such-choice":
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
+	case "fingers":
+		return "A measure in fingers or hands differs from one to the next: lay them on a tape and say that. Nothing of the line is taken. " + c.tryThis()
 	case "rib-gauge":
 		return "A swatch in rib tells no gauge: the band is knitted plain, and its columns are latched afterwards. Tell how wide it lies: *rib swatch of 40 stitches: 10 cm relaxed, 20 stretched*."
 	case "chart-row":

@@ -53,6 +53,9 @@ func (b *binder) nextOfList(h hit) bool {
 
 // told: "I have hung them all" reports work done or gone wrong; it sets nothing.
 func (b *binder) told(s setting, h hit) bool {
+	if s.key == engine.BedNeedles && b.countsWork() {
+		return true
+	}
 	if s.key == engine.ClicksPerNumber && !b.l.has("dial", "click", "number", "mark", "tension", "third", "scale") && b.l.has("fold", "half") && !strings.HasSuffix(b.l.text, "thirds") {
 		return true // "fold it in half" tells of no dial
 	}
@@ -144,4 +147,10 @@ func (b *binder) overlaps(taken []bool, h hit) bool {
 		}
 	}
 	return false
+}
+
+// countsWork: at the machine "104 needles instead of 105" counts what hangs
+// there, not the bed.
+func (b *binder) countsWork() bool {
+	return b.ctx.Making && b.ctx.Open == "" && b.l.has("instead")
 }

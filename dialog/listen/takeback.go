@@ -41,7 +41,12 @@ func (b *binder) notOurs() {
 				b.dropped[i] = b.l.tokens[i].q.Unit == "" && b.l.has("finger", "hand", "thumb", "span", "palm")
 			case "point":
 				b.dropped[i] = b.ctx.Open != "gauge" // of French, a stitch
-			case "finger", "hand", "thumb", "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "stag", "piec", "mont", "mile", "kg", "o'clock", "mil":
+			case "finger", "hand", "thumb":
+				b.dropped[i] = true
+				if len(b.l.quantities()) > 1 && b.l.has("deep", "wide", "high", "tall", "depth", "long") {
+					b.problem = Problem{Code: "fingers", Key: engine.Depth} // else the other value would be taken and this one left in silence
+				}
+			case "year", "month", "yr", "yo", "week", "day", "minut", "hour", "second", "degre", "euro", "dollar", "light", "stag", "piec", "mont", "mile", "kg", "o'clock", "mil":
 				b.dropped[i] = true
 			}
 		}

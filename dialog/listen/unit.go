@@ -39,6 +39,9 @@ func (b *binder) byUnit() {
 		case q.Unit == "row" && q.After && !b.ctx.Making && i > 0 && b.l.tokens[i-1].text == "rows":
 			b.add(engine.DepthRows, i, 1) // "rows 15" is a count, "row 15" a place
 		case q.Unit == "needle" && !q.Ordinal && !q.After:
+			if b.countsWork() {
+				continue
+			}
 			b.add(engine.BedNeedles, i, 0)
 		case q.Unit == "g" || q.Unit == "oz":
 			b.add(engine.YarnLeft, i, 0)
