@@ -13,8 +13,11 @@ import (
 // at what the change does to the plan, not at what was said: a neck that keeps
 // the count is no trouble to stitches on their needles.
 func (c *turn) blockedByMaking(a applied) string {
+	if !c.s.Making.On {
+		return ""
+	}
 	was := c.kept()
-	if !c.s.Making.On || was.BandStitches == 0 || was.LayerRows == 0 {
+	if was.BandStitches == 0 || was.LayerRows == 0 {
 		return ""
 	}
 	b := block{c: c, w: c.standing(was), was: was, now: c.solve(a.in), in: a.in}

@@ -27,7 +27,9 @@ var compared = []engine.Key{
 // Differences is a table of the results that differ between two plans, before
 // and after, with what it means at the machine; "" where nothing does.
 func (v Voice) Differences(before, after *engine.Plan) string {
-	rows := v.differing(before, after, "| %s | %s | %s |")
+	rows := v.differing(before, after, func(label, was, is string) string {
+		return "| " + label + " | " + was + " | " + is + " |"
+	})
 	var parts []string
 	if len(rows) > 0 {
 		parts = append(parts, "| | before | after |\n| --- | --- | --- |\n"+strings.Join(rows, "\n"))
@@ -45,17 +47,32 @@ func (v Voice) Differences(before, after *engine.Plan) string {
 }
 
 // differing writes each result that differs: its name, before and after.
-func (v Voice) differing(before, after *engine.Plan, format string) []string {
+func (v Voice) differing(before, after *engine.Plan, row func(label, was, is string) string) []string {
 	var out []string
 	for _, k := range compared {
+		if sameFigure(before, after, k) {
+			continue
+		}
 		b, a := v.result(before, k), v.result(after, k)
 		if a == b {
 			continue
 		}
 		label := v.Label(k)
-		out = append(out, fmt.Sprintf(format, label, dash(Under(label, b)), dash(Under(label, a))))
+		out = append(out, row(label, dash(Under(label, b)), dash(Under(label, a))))
 	}
 	return out
+}
+
+// sameFigure reports whether k is the same number in both plans, or in neither:
+// most are, and need not be written to be compared.
+func sameFigure(before, after *engine.Plan, k engine.Key) bool {
+	b, _ := before.Value(k)
+	a, _ := after.Value(k)
+	switch a.(type) {
+	case nil, int, float64:
+		return a == b
+	}
+	return false
 }
 
 // mostFurther is how many numbers one more step of a what-if names.
@@ -64,7 +81,9 @@ const mostFurther = 3
 // Further says what the last step of a what-if changes: the first few results
 // that differ from the what-if before it.
 func (v Voice) Further(before, after *engine.Plan) string {
-	parts := v.differing(before, after, "%s %s to %s")
+	parts := v.differing(before, after, func(label, was, is string) string {
+		return label + " " + was + " to " + is
+	})
 	switch words := v.atTheMachine(before, after); {
 	case len(parts) == 0 && words != "":
 		return "This step changes no number. " + words + "\n\nAll together, against the plan:"

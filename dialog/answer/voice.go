@@ -200,7 +200,7 @@ func Under(label, value string) string {
 	if !ok || strings.Trim(figure, "0123456789.") != "" {
 		return value
 	}
-	for _, w := range strings.Fields(label) {
+	for w := range strings.FieldsSeq(label) {
 		if w == noun || w == noun+"s" || w+"s" == noun {
 			return figure
 		}

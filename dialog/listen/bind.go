@@ -176,7 +176,7 @@ func (b *binder) inAll(i int) bool {
 }
 
 // addFixed sets k to a value that a phrasing holds ("every other bump").
-func (b *binder) addFixed(s setting, i int) {
+func (b *binder) addFixed(s *setting, i int) {
 	set := Set{Key: s.key, Value: s.fixed, Near: 1, Relative: s.times, Times: s.times}
 	b.sets, b.at = append(b.sets, set), append(b.at, i)
 }

@@ -21,7 +21,8 @@ func glanceOf(stem string) glance {
 // typed with and for its unit's.
 func (l *Line) glance() glance {
 	var g glance
-	for _, t := range l.tokens {
+	for i := range l.tokens {
+		t := &l.tokens[i]
 		if t.q == nil {
 			g |= glanceOf(t.stem)
 			continue

@@ -64,10 +64,11 @@ func (r *reading) ifMishap() (Meaning, bool) {
 	if !r.asks() || r.b.names(engine.Neck) || !r.l.has("if", "when", "once") || !r.l.has("what", "how", "happen") || r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false
 	}
-	if f, _ := r.x.trouble.best(r.l); f.cover < 0.95 || f.mass < 3.5 || f.share < 0.3 || !r.wentWrong() {
+	if !r.wentWrong() {
 		return Meaning{}, false
 	}
-	return r.troubleMeaning(), true
+	f, _ := r.x.trouble.best(r.l)
+	return r.troubleMeaning(), f.cover >= 0.95 && f.mass >= 3.5 && f.share >= 0.3
 }
 
 // likelyHow: a question that nothing else knew, with most of the words of a

@@ -147,7 +147,7 @@ func (l *Line) stemsAt(stems []string, i int) bool {
 
 // slotAt reports how many tokens fill the slot at i.
 func (l *Line) slotAt(slot string, i int) (int, bool) {
-	t := l.tokens[i]
+	t := &l.tokens[i]
 	switch slot {
 	case "n":
 		return 1, t.q != nil && !t.q.Rib
@@ -188,7 +188,8 @@ func isLength(u quantity.Unit) bool {
 
 // has reports whether any of the stems stands in the line.
 func (l *Line) has(stems ...string) bool {
-	for _, t := range l.tokens {
+	for i := range l.tokens {
+		t := &l.tokens[i]
 		if t.q != nil {
 			continue
 		}

@@ -158,6 +158,12 @@ func (p *pattern) match(l *Line) (hit, bool) {
 		if i >= len(l.tokens) {
 			break
 		}
+		if !p.mayBegin(l, i) {
+			if p.start {
+				break
+			}
+			continue
+		}
 		h := hit{from: i}
 		if to, w, ok := p.from(l, 0, i, &h); ok {
 			h.to, h.weight = to, w
@@ -168,6 +174,21 @@ func (p *pattern) match(l *Line) (hit, bool) {
 		}
 	}
 	return hit{}, false
+}
+
+// mayBegin is false only where p does not match at token i: a word stands there,
+// no quantity before it, and it is not one that p begins with.
+func (p *pattern) mayBegin(l *Line, i int) bool {
+	el := &p.elems[0]
+	if el.slot != "" || el.gap || el.optional || l.tokens[i].q != nil || i > 0 && l.tokens[i-1].q != nil {
+		return true
+	}
+	for _, alt := range el.alts {
+		if alt[0] == l.tokens[i].stem {
+			return true
+		}
+	}
+	return false
 }
 
 // from matches the elements from e on at token i.

@@ -11,11 +11,12 @@ import (
 // phrasings binds by rules/phrases.md, the wordiest phrasing first.
 func (b *binder) phrasings() {
 	type match struct {
-		s setting
+		s *setting
 		h hit
 	}
 	var all []match
-	for _, s := range b.x.sets {
+	for i := range b.x.sets {
+		s := &b.x.sets[i]
 		if h, ok := s.match(b.l); ok {
 			all = append(all, match{s, h})
 		}
@@ -52,7 +53,7 @@ func (b *binder) nextOfList(h hit) bool {
 }
 
 // told: "I have hung them all" reports work done or gone wrong; it sets nothing.
-func (b *binder) told(s setting, h hit) bool {
+func (b *binder) told(s *setting, h hit) bool {
 	if s.key == engine.BedNeedles && b.countsWork() {
 		return true
 	}

@@ -237,8 +237,9 @@ func (x *Lexicon) findCues(l *Line, ctx Context) map[Kind]cueHit {
 // hasSense reports whether the line holds a word of that sense, as rules/words.md
 // lists them.
 func (r *reading) hasSense(sense string) bool {
-	for _, t := range r.l.tokens {
-		if t.q == nil && (r.x.senses[sense][t.stem] || r.x.senses[sense][t.text]) {
+	words := r.x.senses[sense]
+	for i := range r.l.tokens {
+		if t := &r.l.tokens[i]; t.q == nil && (words[t.stem] || words[t.text]) {
 			return true
 		}
 	}

@@ -154,31 +154,60 @@ func (s *shelf) bestOf(tokens []token) (first, second found) { return s.bestIn(t
 
 // bestIn is bestOf among the cards that may be meant; nil lets all.
 func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, second found) {
-	s.ready()
-	got := map[int]float64{}
-	seen := map[string]bool{}
-	said := 0.0
+	got, touched, said := s.ready().hear(tokens)
+	for _, p := range touched {
+		ph, w := &s.phrases[p], got[p]
+		if may != nil && !may(ph.card) {
+			continue
+		}
+		f := found{card: ph.card, cover: w / ph.total, mass: w, share: w / said}
+		if ph.lone && s.wary && f.share < 0.5 {
+			f.cover *= loneCover
+		}
+		switch {
+		case f.card == first.card:
+			if f.score() > first.score() {
+				first = f
+			}
+		case better(f, first):
+			first, second = f, first
+		case f.card == second.card && f.score() > second.score(), f.card != second.card && better(f, second):
+			second = f
+		}
+	}
+	return first, second
+}
+
+// hear adds up what of each phrase the tokens hold: its weight by phrase, the
+// phrases in the order they were met, and the weight of all that was said.
+func (s *shelf) hear(tokens []token) (got []float64, touched []int, said float64) {
+	got, touched = make([]float64, len(s.phrases)), make([]int, 0, 64)
+	heard := make(map[string]bool, len(tokens))
 	hear := func(st string, foreign float64) {
 		st = s.as(st)
-		if st == "" || seen[st] {
+		if st == "" || heard[st] {
 			return
 		}
-		seen[st] = true
+		heard[st] = true
 		w, ok := s.weight[st]
 		if !ok {
 			w = foreign
 		}
 		said += w
 		for _, p := range s.byStem[st] {
+			if got[p] == 0 {
+				touched = append(touched, p)
+			}
 			got[p] += w
 		}
 	}
-	for _, t := range tokens {
+	for i := range tokens {
+		t := &tokens[i]
 		switch {
 		case t.needle != "": // a card speaks of L1 where any needle is meant
 			hear("l1", 0)
 		case t.q != nil && t.q.Words: // "two stitches" may be words of a phrase
-			for _, w := range strings.Fields(t.text) {
+			for w := range strings.FieldsSeq(t.text) {
 				hear(stem(w), 0)
 			}
 		case t.q != nil:
@@ -191,29 +220,7 @@ func (s *shelf) bestIn(tokens []token, may func(card string) bool) (first, secon
 			hear(t.stem, foreignWeight)
 		}
 	}
-	byCard := map[string]found{}
-	for p, w := range got {
-		ph := s.phrases[p]
-		if may != nil && !may(ph.card) {
-			continue
-		}
-		f := found{card: ph.card, cover: w / ph.total, mass: w, share: w / said}
-		if ph.lone && s.wary && f.share < 0.5 {
-			f.cover *= loneCover
-		}
-		if old, ok := byCard[ph.card]; !ok || f.score() > old.score() {
-			byCard[ph.card] = f
-		}
-	}
-	for _, f := range byCard {
-		switch {
-		case better(f, first):
-			first, second = f, first
-		case better(f, second):
-			second = f
-		}
-	}
-	return first, second
+	return got, touched, said
 }
 
 // score prefers phrases that are wholly there, and among them weighty ones.

@@ -30,19 +30,48 @@ func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
 		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
-	if at := shortRow.FindStringSubmatchIndex(text); at != nil && at[6] >= 0 {
-		text = text[:at[0]] + text[at[2]:at[3]] + " rows " + text[at[4]:at[5]] + "-" + text[at[6]:at[7]] + text[at[1]:]
+	if loneR(text) {
+		text = rowsInFull(text)
 	}
-	text = shortRow.ReplaceAllString(text, "$1 row $2")
-	text = shortRows.ReplaceAllString(text, "$1 rows$2")
-	text = rowsBefore.ReplaceAllString(text, "${1}rows $2")
+	if !strings.ContainsAny(text, "/+=") {
+		return text
+	}
 	text = per.ReplaceAllString(text, "$1 per $2")
 	text = besides.ReplaceAllString(text, "$1 and $2")
 	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
 }
 
+// rowsInFull writes out an r that stands for rows.
+func rowsInFull(text string) string {
+	if at := shortRow.FindStringSubmatchIndex(text); at != nil && at[6] >= 0 {
+		text = text[:at[0]] + text[at[2]:at[3]] + " rows " + text[at[4]:at[5]] + "-" + text[at[6]:at[7]] + text[at[1]:]
+	}
+	text = shortRow.ReplaceAllString(text, "$1 row $2")
+	text = shortRows.ReplaceAllString(text, "$1 rows$2")
+	return rowsBefore.ReplaceAllString(text, "${1}rows $2")
+}
+
+// loneR reports whether an r stands in the text that begins no word, which
+// most lines are without.
+func loneR(text string) bool {
+	for i := range len(text) {
+		if text[i]|0x20 != 'r' || i > 0 && isLetter(text[i-1]) {
+			continue
+		}
+		if i+1 == len(text) || !isLetter(text[i+1]) || text[i+1]|0x20 == 's' {
+			return true
+		}
+	}
+	return false
+}
+
+func isLetter(c byte) bool { return c|0x20 >= 'a' && c|0x20 <= 'z' }
+
 // inUnit takes "in inches" off the end of a question.
 func inUnit(text string) (rest string, unit quantity.Unit, ok bool) {
+	if bare := strings.TrimRight(text, " ?.!"); bare == "" || bare[len(bare)-1]|0x20 != 's' && bare[len(bare)-1]|0x20 != 'm' {
+		return text, "", false
+	}
 	at := tail.FindStringSubmatchIndex(text)
 	if at == nil {
 		return text, "", false

@@ -14,11 +14,15 @@ func (r *reading) troubleFirst() (Meaning, bool) {
 	if r.cues["fits"].topic == "enough" && r.l.words() <= 4 && r.l.has("enough") && !r.l.has("not", "short") {
 		return Meaning{}, false // "enough yarn?"
 	}
-	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 && r.wantsMend() {
-		return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
+	if r.wantsMend() {
+		if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 5 {
+			return r.troubleMeaning(), true // whatever its numbers are, they tell of the mishap
+		}
 	}
-	if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 6 && f.share >= 0.5 && !r.asks() && len(r.b.sets) > 0 && r.onlyTexts() {
-		return r.troubleMeaning(), true // "I left a needle out of work at the end" chooses no kind of band
+	if !r.asks() && len(r.b.sets) > 0 && r.onlyTexts() {
+		if f, _ := r.x.trouble.best(r.l); f.cover >= 0.97 && f.mass >= 6 && f.share >= 0.5 {
+			return r.troubleMeaning(), true // "I left a needle out of work at the end" chooses no kind of band
+		}
 	}
 	if r.accident() {
 		f, _ := r.x.trouble.best(r.l)

@@ -54,6 +54,9 @@ func (x *Lexicon) unglue(text string) string {
 // or "2/1" where the rib is asked for, "ribs 2/1" anywhere.
 func ribSigns(text string, open bool) string {
 	low := strings.ToLower(text)
+	if !open && !strings.Contains(low, "rib") && !strings.Contains(low, "k:p") {
+		return text
+	}
 	at := ribSaid.FindStringSubmatchIndex(low)
 	if at == nil {
 		return text
