@@ -6,6 +6,8 @@ import (
 	"io"
 	"strings"
 	"unicode/utf8"
+
+	utf16 "golang.org/x/text/encoding/unicode"
 )
 
 // maxLine is the longest line taken, in bytes. No answer is a tenth of it; what
@@ -38,6 +40,7 @@ var errInterrupt = errors.New("interrupted")
 type pipe struct {
 	in     *bufio.Reader
 	prompt func() // shows the prompt; nil for none
+	begun  bool   // something was read
 }
 
 func newPipe(in io.Reader) *pipe { return &pipe{in: bufio.NewReaderSize(in, maxLine)} }
@@ -52,6 +55,9 @@ func (p *pipe) next() (typed, error) {
 	if p.prompt != nil {
 		p.prompt()
 	}
+	if err := p.begin(); err != nil {
+		return typed{}, err
+	}
 	line, err := p.in.ReadSlice('\n')
 	text := string(line)
 	cut := 0
@@ -65,7 +71,38 @@ func (p *pipe) next() (typed, error) {
 	if cut > 0 {
 		text = wholeRunes(text)
 	}
-	return typed{text: tidy(strings.TrimRight(text, "\r\n")), cut: cut}, nil
+	text = strings.TrimRight(text, "\r\n")
+	if err != nil && text == ctrlZ {
+		return typed{}, err
+	}
+	return typed{text: tidy(text), cut: cut}, nil
+}
+
+// ctrlZ alone is what Windows programs that join files may put after the last line.
+// It is no answer, and least of all Enter.
+const ctrlZ = "\x1a"
+
+// begin looks at how the input begins, once: files that Windows programs write as
+// two bytes a character carry a mark that no other text begins with. No more is
+// waited for than what it takes to tell.
+func (p *pipe) begin() error {
+	if p.begun {
+		return nil
+	}
+	first, err := p.in.Peek(1)
+	if err != nil {
+		return err
+	}
+	p.begun = true
+	if first[0] < 0xfe {
+		return nil
+	}
+	switch mark, _ := p.in.Peek(2); string(mark) {
+	case "\xff\xfe", "\xfe\xff":
+		text := utf16.UTF16(utf16.LittleEndian, utf16.ExpectBOM).NewDecoder().Reader(p.in)
+		p.in = bufio.NewReaderSize(text, maxLine)
+	}
+	return nil
 }
 
 // wholeRunes drops the beginning of a character that was cut in two.

@@ -27,6 +27,12 @@ func TestPipe(t *testing.T) {
 		{"zeros", "2\x008\n", []typed{{text: "2 8"}}},
 		{"not text", "2\xff8 \xc3(\n", []typed{{text: "2\ufffd8 \ufffd("}}},
 		{"invisible", "\ufeffneck\u200b 4\u00ad2\u202e\n", []typed{{text: "neck 42"}}},
+		{"two bytes a character", "\xff\xfe2\x00x\x002\x00\r\x00\n\x00\xbd\x00", []typed{{text: "2x2"}, {text: "½"}}},
+		{"the other byte first", "\xfe\xff\x002\x00\n\x00\xbd", []typed{{text: "2"}, {text: "½"}}},
+		{"half of that mark", "\xff2\n", []typed{{text: "\ufffd2"}}},
+		{"nothing but that mark", "\xff\xfe", nil},
+		{"Ctrl-Z at the end", "a\r\n\x1a", []typed{{text: "a"}}},
+		{"Ctrl-Z on a line", "\x1a\n4\x1a2", []typed{{text: " "}, {text: "4 2"}}},
 		{"just short enough", long[1:] + "\nb\n", []typed{{text: long[1:]}, {text: "b"}}},
 		{"too long", long + "yyyy\nb\n", []typed{{text: long, cut: 5}, {text: "b"}}},
 		{"too long at the end", long + long + "zz", []typed{{text: long, cut: maxLine + 2}}},
@@ -194,8 +200,24 @@ func TestCompleterFault(t *testing.T) {
 }
 
 func TestPainter(t *testing.T) {
-	line := []rune("a½\u009b\u202eb\n")
-	if got := string(painter{}.Paint(line, 0)); got != "a½??b\n" {
-		t.Errorf("%q", got)
+	ten := func() int { return 10 }
+	tests := []struct {
+		line, want string
+		edge       func() int
+	}{
+		{"a½\u009b\u202eb\n", "a½??b\n", nil},
+		{"12345678", "12345678", nil}, // with the prompt a row of ten
+		{"1234567", "1234567", ten},
+		{"12345678", "12345678 \b", ten},
+		{"123456789", "123456789", ten},
+		{"12345678\n", "12345678\n", ten},
+		{"123456字", "123456字 \b", ten},
+		{"12345678abcdefghij", "12345678abcdefghij \b", ten},
+		{"", "", ten},
+	}
+	for _, tt := range tests {
+		if got := string(painter{edge: tt.edge}.Paint([]rune(tt.line), 0)); got != tt.want {
+			t.Errorf("%q: %q, want %q", tt.line, got, tt.want)
+		}
 	}
 }

@@ -12,6 +12,8 @@ import (
 // for ever in a window of no columns.
 const minWidth = 20
 
+const promptSign = "> "
+
 // maxTyped is the longest line that can be typed, in characters: the editor
 // draws the whole line again at each key.
 const maxTyped = 1000
@@ -32,10 +34,10 @@ type editor struct {
 // newEditor makes one on the program's own terminal. width is asked at each
 // prompt; words gives what can be completed now.
 func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
-	e := &editor{tap: &tap{in: readline.Stdin}}
+	e := &editor{tap: &tap{in: keys()}}
 	atLeast := func() int { return max(width(), minWidth) }
 	cfg := &readline.Config{
-		Prompt:                 "> ",
+		Prompt:                 promptSign,
 		DisableAutoSaveHistory: true, // it is saved late and elsewhere
 		HistoryLimit:           maxHistory,
 		AutoComplete:           completer{words, atLeast},
@@ -49,6 +51,7 @@ func newEditor(width func() int, words func() (now, words []string)) (*editor, e
 		Stdin:              readline.NewCancelableStdin(e.tap),
 	}
 	cfg.SetListener(e.limit)
+	fit(cfg)
 	var err error
 	e.rl, err = readline.NewEx(cfg)
 	return e, err
@@ -109,16 +112,27 @@ func (e *editor) limit(line []rune, pos int, _ rune) ([]rune, int, bool) {
 
 // painter shows characters that the terminal would obey as a question mark; the
 // line itself loses them when it is read.
-type painter struct{}
+//
+// Where the library leaves it out (on Windows, whose console used to go to the next
+// row by itself) the painter also takes the cursor off the end of a full row, by a
+// space and back; the library counts rows as if it were in the next already. edge
+// is then how many columns a row has, otherwise nil.
+type painter struct{ edge func() int }
 
-// Paint gives the line as it is shown, of the same length.
-func (painter) Paint(line []rune, _ int) []rune {
+// Paint gives the line as it is shown.
+func (p painter) Paint(line []rune, _ int) []rune {
 	shown := make([]rune, len(line))
 	for i, r := range line {
 		if r != '\n' && obeyed(r) {
 			r = '?'
 		}
 		shown[i] = r
+	}
+	if p.edge != nil {
+		rows := readline.SplitByLine(len(promptSign), p.edge(), line)
+		if len(rows) > 1 && rows[len(rows)-1] == "" {
+			shown = append(shown, ' ', '\b')
+		}
 	}
 	return shown
 }

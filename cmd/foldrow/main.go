@@ -22,9 +22,11 @@ func main() {
 	signal.Notify(signals, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	out := int(os.Stdout.Fd())
 	screen := term.IsTerminal(out)
-	os.Exit(run(os.Args[1:], Env{
+	bare, restore := prepare(os.Stdout)
+	status := run(os.Args[1:], Env{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr,
 		Screen:   screen,
+		Bare:     bare,
 		Terminal: screen && term.IsTerminal(int(os.Stdin.Fd())),
 		Width: func() int {
 			w, _, err := term.GetSize(out)
@@ -37,5 +39,7 @@ func main() {
 		GOOS:    runtime.GOOS,
 		Now:     time.Now,
 		Signals: signals,
-	}))
+	})
+	restore()
+	os.Exit(status)
 }

@@ -3,8 +3,8 @@
 // dialog's.
 //
 // Read run.go (what is started), chat.go (one turn), then start.go (which
-// project), shelf.go and order.go (the notebook), line.go, tap.go and input.go
-// (lines in), render.go, page.go, table.go and wrap.go (pages out).
+// project), shelf.go and order.go (the notebook), line.go, tap.go, input.go
+// and console*.go (lines in), render.go, page.go, table.go and wrap.go (pages out).
 package main
 
 import (
@@ -24,6 +24,7 @@ type Env struct {
 	Out, Err io.Writer
 	Terminal bool       // a person sits at both ends
 	Screen   bool       // the output is a terminal
+	Bare     bool       // one that obeys no escape sequences
 	Width    func() int // columns of the window, 0 where there is none
 	Getenv   func(string) string
 	GOOS     string
@@ -68,7 +69,7 @@ func newChat(opt options, env Env) (*chat, error) {
 		return nil, err
 	}
 	c := &chat{env: env, opt: opt, talk: dialog.Soon(book), shelf: shelf{now: env.Now}}
-	dumb := env.Getenv("TERM") == "dumb"
+	dumb := env.Bare || env.Getenv("TERM") == "dumb"
 	plain := opt.json || opt.plain || dumb || !env.Screen || env.Getenv("NO_COLOR") != ""
 	if c.page, err = newRenderer(plain, opt.plain); err != nil {
 		return nil, err
@@ -79,7 +80,7 @@ func newChat(opt options, env Env) (*chat, error) {
 	}
 	p := newPipe(env.In)
 	if env.Terminal && !opt.json && !opt.tour {
-		p.prompt = func() { io.WriteString(env.Out, "> ") }
+		p.prompt = func() { io.WriteString(env.Out, promptSign) }
 	}
 	c.in = p
 	return c, nil

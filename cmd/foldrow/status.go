@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"runtime"
 	"syscall"
 )
 
@@ -30,9 +31,20 @@ func outputStatus(stderr io.Writer, err error) int {
 	switch {
 	case err == nil:
 		return statusOK
-	case errors.Is(err, syscall.EPIPE):
+	case readerGone(err, runtime.GOOS):
 		return statusPipe
 	}
 	fmt.Fprintf(stderr, "foldrow: the output cannot be written: %s\n", clean(reason(err)))
 	return statusTrouble
+}
+
+// readerGone reports an error of writing into a pipe that nobody reads any more.
+// Windows has three numbers of its own for it: "broken pipe", "being closed" and "no
+// process on the other end".
+func readerGone(err error, goos string) bool {
+	if errors.Is(err, syscall.EPIPE) {
+		return true
+	}
+	n, ok := errors.AsType[syscall.Errno](err)
+	return ok && goos == "windows" && (n == 109 || n == 232 || n == 233)
 }

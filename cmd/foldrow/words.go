@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"os"
 	"strings"
 	"time"
 
@@ -92,6 +93,9 @@ func reason(err error) string {
 	}
 	if p, ok := errors.AsType[*fs.PathError](err); ok {
 		err = p.Err
+	}
+	if l, ok := errors.AsType[*os.LinkError](err); ok {
+		err = l.Err // a rename's
 	}
 	return err.Error()
 }

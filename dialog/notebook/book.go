@@ -41,13 +41,16 @@ func reason(err error) string {
 	if p, ok := errors.AsType[*fs.PathError](err); ok {
 		err = p.Err
 	}
+	if l, ok := errors.AsType[*os.LinkError](err); ok {
+		err = l.Err
+	}
 	return err.Error()
 }
 
 // Book is an open project.
 type Book struct {
 	name, folder string
-	file         *os.File
+	file         *os.File     // nil when reading only, once it was read
 	lock         *flock.Flock // nil when reading only
 	readOnly     error
 	entries      []Entry
@@ -62,7 +65,7 @@ func (b *Book) settle() error {
 	if b.settled {
 		return nil
 	}
-	if err := b.file.Truncate(b.size); err != nil {
+	if err := b.cut(); err != nil {
 		return err
 	}
 	if b.open {
@@ -73,6 +76,26 @@ func (b *Book) settle() error {
 	}
 	b.settled = true
 	return nil
+}
+
+// cut leaves nothing after the entries' bytes. It opens the file anew, because
+// Windows lets one that is open for appending only grow.
+func (b *Book) cut() error {
+	f, err := openFile(b.path(ending), os.O_WRONLY)
+	if err != nil {
+		return err
+	}
+	ours, err1 := b.file.Stat()
+	there, err2 := f.Stat()
+	switch {
+	case err1 != nil || err2 != nil:
+		err = errors.Join(err1, err2)
+	case !os.SameFile(ours, there):
+		err = fs.ErrNotExist // replaced under us: see inPlace
+	default:
+		err = f.Truncate(b.size)
+	}
+	return errors.Join(err, f.Close())
 }
 
 // Append writes the turn and returns when the disk has it. Any failure is a
@@ -107,11 +130,11 @@ func (b *Book) write(line []byte) error {
 		return err
 	}
 	if _, err := b.file.Write(line); err != nil {
-		_ = b.file.Truncate(b.size)
+		_ = b.cut()
 		return err
 	}
 	if err := b.file.Sync(); err != nil && !errors.Is(err, errors.ErrUnsupported) {
-		_ = b.file.Truncate(b.size)
+		_ = b.cut()
 		return err
 	}
 	return nil
@@ -148,6 +171,9 @@ func (b *Book) Last() (Entry, bool) {
 // Close lets the file and the lock go. Everything was already on disk; a
 // project in which nothing was said leaves no file behind.
 func (b *Book) Close() error {
+	if b.file == nil {
+		return nil
+	}
 	err := b.file.Close()
 	if b.lock != nil {
 		if len(b.entries) == 0 && b.readOnly == nil {

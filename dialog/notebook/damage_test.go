@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"io/fs"
 	"math/rand/v2"
 	"os"
 	"path/filepath"
@@ -210,4 +211,25 @@ func FuzzRead(f *testing.F) {
 			}
 		}
 	})
+}
+
+// TestReplacedUnderneath: what is to be cut off is cut from our file or not at all.
+func TestReplacedUnderneath(t *testing.T) {
+	dir := t.TempDir()
+	path := fill(t, dir, "p", 2)
+	b, _ := mustOpen(t, dir, "p")
+	b.settled = false
+	if err := os.Rename(path, path+".away"); err != nil {
+		t.Skip("an open file cannot be moved here")
+	}
+	other := strings.Repeat("somebody else's\n", 100)
+	if err := os.WriteFile(path, []byte(other), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := b.Append(said(3), state(3), noon); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("append to a replaced notebook: %v", err)
+	}
+	if got, _ := os.ReadFile(path); string(got) != other {
+		t.Error("the other file was changed")
+	}
 }

@@ -8,6 +8,8 @@ import (
 	"slices"
 	"strings"
 	"time"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 // ErrExists says that a project of that name is there already, in any case of
@@ -53,7 +55,7 @@ func Rename(folder, from, to string) error {
 			return &WriteError{new + ending, err}
 		}
 		for _, side := range sideCopies(old) {
-			_ = os.Rename(side, new+strings.TrimPrefix(side, old))
+			_ = os.Rename(side, new+side[strings.LastIndex(side, sideMark):])
 		}
 		return nil
 	})
@@ -179,7 +181,8 @@ func sideCopies(base string) []string {
 	files, _ := os.ReadDir(filepath.Clean(dir))
 	var paths []string
 	for _, f := range files {
-		if strings.HasPrefix(f.Name(), name+".damaged-") {
+		// Some disks hand names back decomposed.
+		if strings.HasPrefix(norm.NFC.String(f.Name()), name+sideMark) {
 			paths = append(paths, filepath.Join(dir, f.Name()))
 		}
 	}

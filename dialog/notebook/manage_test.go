@@ -201,3 +201,49 @@ func TestManageWhileOpen(t *testing.T) {
 	q, _ := mustOpen(t, dir, "q")
 	check(t, q, 2)
 }
+
+// TestReadingHoldsNothing: a window that only reads keeps no file open, so that
+// another can rename and delete the project where open files cannot be.
+func TestReadingHoldsNothing(t *testing.T) {
+	dir := t.TempDir()
+	fill(t, dir, "p", 2)
+	look, _, err := Read(dir, "p")
+	if err != nil || look.file != nil {
+		t.Fatalf("%v, %v", look, err)
+	}
+	if err := Rename(dir, "p", "q"); err != nil {
+		t.Error(err)
+	}
+	if err := Delete(dir, "q"); err != nil {
+		t.Error(err)
+	}
+	check(t, look, 2)
+	if err := look.Close(); err != nil {
+		t.Error(err)
+	}
+}
+
+// TestDecomposedNames: a disk that hands names back with letters and accents apart
+// keeps a project and its side copies together.
+func TestDecomposedNames(t *testing.T) {
+	dir := t.TempDir()
+	path := fill(t, dir, "gr\u00e5", 1)
+	side := filepath.Join(dir, "gra\u030a.damaged-1.txt")
+	if err := os.WriteFile(side, []byte("x"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	if err := Rename(dir, "gra\u030a", "bl\u00e5"); err != nil {
+		t.Fatal(err)
+	}
+	for _, gone := range []string{path, side} {
+		if _, err := os.Lstat(gone); err == nil {
+			t.Errorf("%q is still there", gone)
+		}
+	}
+	if err := Delete(dir, "bl\u00e5"); err != nil {
+		t.Fatal(err)
+	}
+	if left, _ := os.ReadDir(dir); len(left) != 0 {
+		t.Errorf("left %v", left)
+	}
+}

@@ -68,7 +68,14 @@ func readOnly(folder, name string, why error) (*Book, Report, error) {
 	if b.file, err = openFile(b.path(ending), os.O_RDONLY); err != nil {
 		return nil, Report{}, err
 	}
-	return b.load()
+	b, rep, err := b.load()
+	if err != nil {
+		return nil, rep, err
+	}
+	// On Windows a file that anyone has open can be neither renamed nor removed.
+	_ = b.file.Close()
+	b.file = nil
+	return b, rep, nil
 }
 
 func openFile(path string, flag int) (*os.File, error) {

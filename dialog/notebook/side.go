@@ -7,11 +7,15 @@ import (
 	"strconv"
 )
 
+// sideMark is what a side copy has after the project's name. A dot cannot stand in
+// the name itself.
+const sideMark = ".damaged-"
+
 // sideCopy writes data to the first free file "<project>.damaged-<n>.txt" and
 // gives its path once the disk has it.
 func sideCopy(project string, data []byte) (string, error) {
 	for n := 1; ; n++ {
-		path := project + ".damaged-" + strconv.Itoa(n) + ".txt"
+		path := project + sideMark + strconv.Itoa(n) + ".txt"
 		err := writeNew(path, data)
 		if errors.Is(err, fs.ErrExist) {
 			continue
