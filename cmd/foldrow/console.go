@@ -20,6 +20,15 @@ func outputMode(found uint32) uint32 {
 	return (found | obeysControls | wrapsAtEdge | obeysEscapes) &^ noReturn
 }
 
+// console is how the editor reaches a terminal that its library does not know well
+// enough.
+type console struct {
+	keys        io.Reader
+	out         io.Writer
+	enter, exit func() error // raw mode
+	row         func() int   // columns before a row breaks
+}
+
 // ctrlL is the key that the editing library answers by going to the top.
 const ctrlL = 12
 

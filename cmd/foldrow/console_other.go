@@ -2,19 +2,11 @@
 
 package main
 
-import (
-	"io"
-	"os"
-
-	"github.com/chzyer/readline"
-)
+import "os"
 
 // prepare has nothing to do: terminals here obey escape sequences, or TERM says
 // that they do not.
 func prepare(*os.File) (bare bool, restore func()) { return false, func() {} }
 
-// keys is where keys come from.
-func keys() io.Reader { return os.Stdin }
-
-// fit leaves the editing library as it is.
-func fit(*readline.Config) {}
+// ownConsole is nil: the editing library knows the terminals here.
+func ownConsole() *console { return nil }

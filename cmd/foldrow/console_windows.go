@@ -1,11 +1,9 @@
 package main
 
 import (
-	"io"
 	"os"
 	"sync"
 
-	"github.com/chzyer/readline"
 	"golang.org/x/sys/windows"
 	"golang.org/x/term"
 )
@@ -14,32 +12,26 @@ import (
 // was found. A console that cannot (the legacy one) is bare: bare text, and lines
 // edited by the console itself.
 func prepare(out *os.File) (bare bool, restore func()) {
-	console := windows.Handle(out.Fd())
+	screen := windows.Handle(out.Fd())
 	var found uint32
-	if windows.GetConsoleMode(console, &found) != nil {
+	if windows.GetConsoleMode(screen, &found) != nil {
 		return false, func() {} // a pipe or a file
 	}
-	if windows.SetConsoleMode(console, outputMode(found)) != nil {
+	if windows.SetConsoleMode(screen, outputMode(found)) != nil {
 		return true, func() {}
 	}
-	return false, func() { _ = windows.SetConsoleMode(console, found) }
+	return false, func() { _ = windows.SetConsoleMode(screen, found) }
 }
 
-// keys is where keys come from: the console, which in raw mode gives characters
-// and escape sequences as other terminals do.
-func keys() io.Reader { return consoleKeys{os.Stdin} }
-
-// fit keeps the editing library from its own dealings with the console. Its reader
-// knows no Home, End and Delete, takes every key after Alt-Tab or AltGr for a
-// command, breaks characters beyond the basic plane, and gives one key a read, so
+// ownConsole keeps the editing library from its own dealings with the console. Its
+// reader knows no Home, End and Delete, takes every key after Alt-Tab or AltGr for
+// a command, breaks characters beyond the basic plane, and gives one key a read, so
 // that a paste could not be told from typing; its writer translates escape
-// sequences into calls that the console no longer needs.
-func fit(cfg *readline.Config) {
-	raw := &rawMode{fd: int(os.Stdin.Fd())}
-	cfg.FuncMakeRaw, cfg.FuncExitRaw = raw.enter, raw.exit
-	cfg.Stdout, cfg.Stderr = os.Stdout, os.Stderr
-	cfg.FuncGetWidth = rowWidth
-	cfg.Painter = painter{edge: rowWidth}
+// sequences into calls that the console no longer needs. In raw mode the console
+// gives characters and escape sequences as other terminals do.
+func ownConsole() *console {
+	mode := &rawMode{fd: int(os.Stdin.Fd())}
+	return &console{keys: consoleKeys{os.Stdin}, out: os.Stdout, enter: mode.enter, exit: mode.exit, row: rowWidth}
 }
 
 // rowWidth is where the console breaks a row: the classic one can hold rows wider

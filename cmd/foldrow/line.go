@@ -34,7 +34,7 @@ type editor struct {
 // newEditor makes one on the program's own terminal. width is asked at each
 // prompt; words gives what can be completed now.
 func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
-	e := &editor{tap: &tap{in: keys()}}
+	e := &editor{tap: &tap{in: readline.Stdin}}
 	atLeast := func() int { return max(width(), minWidth) }
 	cfg := &readline.Config{
 		Prompt:                 promptSign,
@@ -51,7 +51,11 @@ func newEditor(width func() int, words func() (now, words []string)) (*editor, e
 		Stdin:              readline.NewCancelableStdin(e.tap),
 	}
 	cfg.SetListener(e.limit)
-	fit(cfg)
+	if c := ownConsole(); c != nil {
+		e.tap.in = c.keys
+		cfg.Stdout, cfg.FuncGetWidth, cfg.Painter = c.out, c.row, painter{edge: c.row}
+		cfg.FuncMakeRaw, cfg.FuncExitRaw = c.enter, c.exit
+	}
 	var err error
 	e.rl, err = readline.NewEx(cfg)
 	return e, err
