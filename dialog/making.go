@@ -34,8 +34,11 @@ func (c *turn) onStep() (State, Reply) {
 func (c *turn) setOut(p *engine.Plan) (State, Reply) {
 	switch c.m.Move.What {
 	case "row", "done", "latched", "goto":
+		before := c.s // a place that cannot be begins nothing
 		c.s.Making.On = true
-		return c.move(c.standing(p))
+		w := c.standing(p)
+		c.s = before
+		return c.move(w)
 	case "start", "next":
 		return c.moved(c.standingAt(p, Making{On: true}), "")
 	}

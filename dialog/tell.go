@@ -39,7 +39,7 @@ func (c *turn) onMeasure() (State, Reply) {
 		text = c.measureText(card)
 	}
 	c.s.Topic = k
-	return c.s, c.reply("measure", answer.Voice.Fill(c.voice(), text, c.plan()))
+	return c.s, c.reply(string(c.m.Kind), answer.Voice.Fill(c.voice(), text, c.plan()))
 }
 
 // judged says whether the values that a question brought will do; they are
@@ -162,9 +162,11 @@ func (c *turn) onShow() (State, Reply) {
 		}
 		return c.s, c.reply("show", "No what-if is on the table. Ask one: *what if I use 2x2*.")
 	case "needles":
+		c.answered(p, engine.RibColumns, engine.HemNeedles)
 		return c.s, c.reply("show", answer.Bed(p))
 	case "tension":
 		if t := v.Grading(p); t != "" {
+			c.answered(p, engine.Tension)
 			return c.s, c.reply("show", t)
 		}
 		return c.s, c.reply("show", c.notYet([]engine.Key{engine.Tension}))
@@ -175,6 +177,7 @@ func (c *turn) onShow() (State, Reply) {
 		return c.s, c.reply("show", c.notYet([]engine.Key{engine.LeanDegrees}))
 	case "rehang":
 		text, _ := c.rehangPart(p)
+		c.answered(p, engine.Rehang)
 		return c.s, c.reply("show", text)
 	}
 	c.s.Topic = engine.BandStitches
@@ -183,6 +186,15 @@ func (c *turn) onShow() (State, Reply) {
 		text += "\n\n" + c.whatNext()
 	}
 	return c.s, c.reply("show", text)
+}
+
+// answered notes the results that a picture or a table shows.
+func (c *turn) answered(p *engine.Plan, keys ...engine.Key) {
+	for _, k := range keys {
+		if v, ok := p.Value(k); ok {
+			c.answer(k, v)
+		}
+	}
 }
 
 // soFar lists what was told and what is assumed.

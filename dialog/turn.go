@@ -17,6 +17,9 @@ func (c *turn) run() (State, Reply) {
 	}
 	c.s.Amount = listen.Ask{} // asked of this line only
 	c.s.Apart = [2]string{}   // and so is which of two troubles it is
+	if c.m.First != "" {
+		return c.onDecided()
+	}
 	switch c.m.Kind {
 	case listen.Nothing:
 		return c.onNothing()
@@ -41,6 +44,9 @@ func (c *turn) run() (State, Reply) {
 	case listen.Measure:
 		return c.onMeasure()
 	case listen.HowTo:
+		if c.m.Topic == "choice" {
+			return c.onMeasure()
+		}
 		return c.onHowTo()
 	case listen.Trouble:
 		return c.onTrouble()

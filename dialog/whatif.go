@@ -150,6 +150,25 @@ func (c *turn) onDrop() (State, Reply) {
 	return c.s, c.reply("drop", "Dropped. The plan stays at "+c.voice().Short(c.plan())+".")
 }
 
+// onDecided: "keep it, but the neck 39" settles what lies on the table and then
+// answers the rest; where the rest cannot be, nothing is settled either.
+func (c *turn) onDecided() (State, Reply) {
+	before, decide := c.s, c.onKeep
+	if c.m.First == listen.Drop {
+		decide = c.onDrop
+	}
+	_, first := decide()
+	c.m.First = ""
+	next, r := c.run()
+	if r.Kind == "unclear" {
+		c.s, c.changes = before, nil
+		return c.run()
+	}
+	settled, _, _ := strings.Cut(first.Markdown, ". The plan")
+	r.Markdown = settled + ".\n\n" + r.Markdown
+	return next, r
+}
+
 // onUndo steps back over so many changes and names what it took back.
 func (c *turn) onUndo() (State, Reply) {
 	if c.m.Topic == "redo" {

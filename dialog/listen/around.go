@@ -168,13 +168,17 @@ func (r *reading) askedChoice() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	for _, m := range r.l.mentions {
-		if m.key == engine.RestHours && strings.HasPrefix(r.l.text, "how long") {
+		if m.key == engine.RestHours && strings.HasPrefix(r.l.text, "how long") && r.ctx.Open != "gauge" {
 			return Meaning{Kind: Number, Keys: []engine.Key{engine.RestHours}}, true
 		}
 		ask := m.key == engine.KeyMachine && (!m.beside && r.l.has("dial", "number", "mark", "needl", "pitch", "mean", "wide", "bed", "machin")) ||
 			m.key == engine.KeyFibre && r.l.has("set", "block", "steam", "press", "iron", "wash", "dry", "rest", "heat", "finish", "pin")
 		if m.text != "" && ask {
-			return Meaning{Kind: Measure, Topic: "choice", Name: m.text, Keys: []engine.Key{m.key}}, true
+			kind := Measure
+			if m.key == engine.KeyFibre && oneOf(r.l.tokens[r.l.begin].text, []string{"how", "can", "may", "should", "could"}) {
+				kind = HowTo
+			}
+			return Meaning{Kind: kind, Topic: "choice", Name: m.text, Keys: []engine.Key{m.key}}, true
 		}
 	}
 	return Meaning{}, false

@@ -9,7 +9,7 @@ import (
 
 // backwards: a question with a value in it, which serves that answer only.
 func (r *reading) backwards() (Meaning, bool) {
-	if !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
+	if r.leave() || !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
 		return Meaning{}, false
 	}
 	if first := r.l.tokens[r.l.begin].text; r.ctx.Open != "" && r.ctx.Open != "keep" && (first == "is" || first == "are" || first == "do") {
@@ -184,7 +184,7 @@ func (r *reading) bareAsk() bool {
 			case "that", "which", "giving", "needed": // "gauge that gives 105"
 				return r.l.has("give", "giv", "make", "need", "suit", "fit", "get")
 			case "in", "on", "without", "using", "when", "under": // "stitches in 2x2", "lean without grading"
-				if m.result && r.ofOthers(m) {
+				if m.result && r.ofOthers(m) && !oneOf(r.l.tokens[min(m.to+1, r.l.end-1)].text, []string{"thirds", "halves", "quarters"}) {
 					return true
 				}
 			case "of", "at": // "depth of 16 rows", but not "depth of 3 cm"

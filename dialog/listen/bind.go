@@ -53,15 +53,28 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.order()
 	b.unsay()
 	b.hearsay()
+	b.saidAgain()
 	b.twice()
 	return b
+}
+
+// saidAgain: "they run about an inch, so one inch" says one value twice.
+func (b *binder) saidAgain() {
+	for _, i := range b.free() {
+		q := b.l.tokens[i].q
+		for _, at := range b.at {
+			if o := b.l.tokens[at].q; o != nil && at != i && q.Unit != "" && o.Unit == q.Unit && o.Value.Equal(q.Value) && !q.Range && !o.Range && q.Over.Equal(o.Over) {
+				b.used[i] = true
+			}
+		}
+	}
 }
 
 // onBody: a neck "measured on the body" is the body's own.
 func (b *binder) onBody() {
 	for i := 2; i < len(b.l.tokens); i++ {
 		t := b.l.tokens
-		if t[i].text != "body" && t[i].text != "skin" || t[i-2].text != "on" && t[i-1].text != "on" || b.has(engine.NeckBody) {
+		if t[i].text != "body" && t[i].text != "skin" || !oneOf(t[i-2].text, []string{"on", "from", "of"}) && t[i-1].text != "on" || b.names(engine.MainTension) || b.has(engine.NeckBody) {
 			continue
 		}
 		for n := range b.sets {
@@ -271,13 +284,28 @@ func (b *binder) marks() {
 
 // marksBetween: two dots between the numbers part a number in three.
 func (b *binder) marksBetween() {
-	for i, t := range b.l.tokens[:max(0, len(b.l.tokens)-1)] {
-		q := t.q
-		if q == nil || q.Unit != quantity.Click || !q.Value.IsInt() || b.l.tokens[i+1].text != "between" || strings.Contains(t.text, "click") {
+	for i := range b.l.tokens[:max(0, len(b.l.tokens)-1)] {
+		q := b.l.tokens[i].q
+		if q == nil || !q.Value.IsInt() || q.Value.Sign() < 1 || q.Range || !b.dotsAt(i) {
 			continue
 		}
 		b.used[i] = true
 		b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: q.Value.Add(engine.Int(1)), Near: 1}), append(b.at, i)
 		return
 	}
+}
+
+// dotsAt: the number at token i counts dots between two numbers of the dial.
+func (b *binder) dotsAt(i int) bool {
+	if b.l.tokens[i].q.Unit == quantity.Click {
+		return b.l.tokens[i+1].text == "between" && !strings.Contains(b.l.tokens[i].text, "click")
+	}
+	dots := false
+	for j := i + 1; j < min(len(b.l.tokens), i+4) && b.l.tokens[j].q == nil; j++ {
+		if b.l.tokens[j].text == "between" && dots {
+			return true
+		}
+		dots = dots || oneOf(b.l.tokens[j].text, []string{"dots", "dot", "marks", "mark", "lines", "line", "ticks", "tick", "points", "strokes"})
+	}
+	return false
 }

@@ -5,6 +5,9 @@ const mostThanks = 14
 
 // chat: a greeting, thanks or a nod, and nothing else.
 func (r *reading) chat() (Meaning, bool) {
+	if r.cue(Notebook) && r.cues[Notebook].topic == "leave" {
+		return Meaning{}, false // "thanks, good evening, I stop for today"
+	}
 	if r.thanks() && len(r.l.quantities()) == 0 && !r.asks() && len(r.l.tokens) <= mostThanks && len(r.inputs()) == 0 {
 		return Meaning{Kind: Chat, Topic: "thanks"}, true
 	}

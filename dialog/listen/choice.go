@@ -1,6 +1,10 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"slices"
+
+	"foldrow/engine"
+)
 
 // choices binds ribs and garments, which are words rather than numbers.
 func (b *binder) choices() {
@@ -8,6 +12,10 @@ func (b *binder) choices() {
 	for _, t := range b.l.tokens {
 		gaugeLine = gaugeLine || t.q != nil && (t.q.Unit == "st" || t.q.Over.Sign() > 0)
 	}
+	if t := b.l.tokens; b.ctx.Open == "garment" && t[b.l.begin].text == "pull" && b.l.begin+1 < len(t) && t[b.l.begin+1].stop {
+		b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: engine.Pullover, Near: 1}), append(b.at, b.l.begin)
+	}
+	b.smooth()
 	for _, m := range b.l.mentions {
 		spelt := b.l.tokens[m.from].q == nil
 		switch {
@@ -16,6 +24,9 @@ func (b *binder) choices() {
 				continue // "the band is plain, which one do I measure" tells of the fabric
 			}
 			if b.dropped[m.from] || spelt && b.ribInFigures() || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
+				continue
+			}
+			if spelt && m.rib.IsPlain() && b.plainGarment(m) {
 				continue
 			}
 			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "of" || b.l.tokens[m.from-1].text == "the") {
@@ -27,6 +38,9 @@ func (b *binder) choices() {
 			b.used[m.from] = true
 			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}), append(b.at, m.from)
 		case m.garment != "":
+			if b.has(engine.KeyGarment) && b.butSince(engine.KeyGarment, m.from) {
+				b.dropGarment() // "I was going to do a cardigan but let's say pullover"
+			}
 			if m.from > 0 && (b.l.tokens[m.from-1].text == "no" || b.l.tokens[m.from-1].text == "sorry") {
 				b.dropGarment()
 			}
@@ -44,6 +58,49 @@ func (b *binder) choices() {
 			}
 		}
 	}
+}
+
+// butSince: between the value of k and token at the line changes its mind.
+func (b *binder) butSince(k engine.Key, at int) bool {
+	for n, s := range b.sets {
+		if s.Key != k {
+			continue
+		}
+		for j := b.at[n] + 1; j < at; j++ {
+			if oneOf(b.l.tokens[j].text, []string{"but", "actually", "instead", "wait", "rather"}) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// smooth: where the rib is asked for, "just smooth all over" is plain.
+func (b *binder) smooth() {
+	if b.ctx.Open != "rib" || b.l.question {
+		return
+	}
+	for _, m := range b.l.mentions {
+		if m.rib.IsSet() {
+			return
+		}
+	}
+	for i, t := range b.l.tokens {
+		if t.text == "smooth" || t.text == "flat" || t.text == "stockinette" {
+			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: 1}, Near: 1}), append(b.at, i)
+			return
+		}
+	}
+}
+
+// plainGarment: "just a plain old pullover" is plain in every way.
+func (b *binder) plainGarment(m mention) bool {
+	for _, g := range b.l.mentions {
+		if g.garment != "" && b.ctx.Open == "garment" && g.from >= m.to && g.from <= m.to+2 {
+			return true
+		}
+	}
+	return false
 }
 
 // otherGarment: m tells a garment by one of its parts, and the line names the
@@ -105,13 +162,36 @@ func (b *binder) ribWords() {
 	if knit < 1 && purl < 1 {
 		knit, purl, at = b.twoAndTwo()
 	}
-	if knit < 1 || purl < 1 || b.has(engine.KeyRib) {
+	if knit < 1 || purl < 1 || b.has(engine.KeyRib) && !b.plainCounted(at) {
 		return
 	}
+	b.forget(at) // "two right, two left" leaves no yarn
 	for _, i := range at {
 		b.used[i] = true
 	}
 	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at[0])
+}
+
+// plainCounted: the plain fabric that the line was heard to name is a column of
+// knit stitches ("one plain stitch and one purl").
+func (b *binder) plainCounted(at []int) bool {
+	for n, s := range b.sets {
+		if s.Key == engine.KeyRib && s.Rib.IsPlain() && len(at) > 0 && b.at[n] == at[0]+1 {
+			b.at[n] = at[0]
+			return true
+		}
+	}
+	return false
+}
+
+// forget drops what was heard in the tokens at.
+func (b *binder) forget(at []int) {
+	for n := 0; n < len(b.sets); n++ {
+		if slices.Contains(at, b.at[n]) {
+			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			n--
+		}
+	}
 }
 
 // twoAndTwo reads "2 and 2" where the rib is asked for or named: two small
@@ -155,6 +235,11 @@ func (b *binder) columnKind(i int) string {
 			return t.stem
 		case t.text == "right" || t.text == "plain":
 			return "knit"
+		case b.ctx.Open == "rib" && (t.text == "out" || t.text == "up" || t.text == "raised"):
+			return "knit" // "two that stick out and two that go in"
+		case b.ctx.Open == "rib" && (t.text == "in" || t.text == "down" || t.text == "sunk"):
+			return "purl"
+		case b.ctx.Open == "rib" && oneOf(t.text, []string{"that", "which", "stick", "sticks", "go", "goes", "come", "comes", "stand", "stands", "lie", "lies"}):
 		case t.text == "left" || t.text == "reverse":
 			return "purl"
 		case !oneOf(t.text, []string{"column", "columns", "stitch", "stitches", "rib", "are", "is", "of", "wide", "the", "be", "to"}):

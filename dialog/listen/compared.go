@@ -84,7 +84,7 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 				return s, false
 			}
 		}
-		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && (toks[i-1].text == "by" || toks[i-1].text == "of" && j == i-2) {
+		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && (toks[i-1].text == "by" || toks[i-1].text == "with" && j == i-2 || toks[i-1].text == "of" && j == i-2) {
 			return s, false
 		}
 	}

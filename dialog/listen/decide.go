@@ -34,7 +34,10 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 // else can claim it ("open at the front").
 func (r *reading) openChoice() (Meaning, bool) {
 	is := r.l.tokens[r.l.begin].text == "is" && !r.l.question && !r.bothGarments()
-	if r.ctx.Open != "garment" || r.askForm() && !is || r.cue(WhatIf) {
+	if r.ctx.Open == "garment" && r.undecided() {
+		return r.measureMeaning("dont-know", nil), true
+	}
+	if r.ctx.Open != "garment" || r.l.has("why") || r.askForm() && !is || r.cue(WhatIf) {
 		return Meaning{}, false
 	}
 	for _, s := range r.b.sets {
@@ -43,6 +46,11 @@ func (r *reading) openChoice() (Meaning, bool) {
 		}
 	}
 	return Meaning{}, false
+}
+
+// undecided: "I haven't decided yet whether it should open" chooses nothing.
+func (r *reading) undecided() bool {
+	return r.l.has("whether", "if", "yet") && (r.l.has("undecided") || r.l.has("not", "never", "cannot") && r.l.has("decide", "decid", "know", "sure", "choose", "chosen", "chose"))
 }
 
 func (r *reading) undo() (Meaning, bool) {
@@ -124,6 +132,9 @@ func (r *reading) safety() (Meaning, bool) {
 	}
 	if len(r.b.sets) > 0 && r.l.has("choke", "chok") && !r.wearer() {
 		return Meaning{}, false // "would 15 inches choke me" asks whether it is too tight
+	}
+	if r.cue(Shake) && r.l.has("gaug", "gauge", "swatch") || r.cue(Notebook) && !r.asks() {
+		return Meaning{}, false // "keep this safe under the name rosebud"
 	}
 	f, _ := r.x.caution.best(r.l)
 	if f.cover < 0.3 || f.mass < 1 || r.b.sure() && !r.asks() && r.ctx.Open != "garment" {

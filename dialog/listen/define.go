@@ -12,6 +12,9 @@ func (r *reading) meaningOf() (Meaning, bool) {
 	if i := r.l.begin + 2; !plain && !purpose && !r.l.has("explain") && i < len(r.l.tokens) && oneOf(r.l.tokens[i].text, []string{"the", "my", "our"}) {
 		return Meaning{}, false // "what are the columns to latch" asks which
 	}
+	if r.cues[Outside].weight >= 3 {
+		return Meaning{}, false // "explain how to repair the washing machine"
+	}
 	f, _ := r.x.howto.best(r.l)
 	if (f.cover >= 0.95 || onlyRib && f.cover >= 0.9) && f.mass >= 1.5 && (plain || purpose || r.l.words() <= 7) {
 		return Meaning{Kind: HowTo, Card: f.card}, true

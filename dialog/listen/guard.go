@@ -90,7 +90,7 @@ func (l *Line) refuses(j int) bool {
 // negated: "not", "without" or "anything but" leads to a value of the line.
 func (r *reading) negated() bool {
 	for n, at := range r.b.at {
-		if r.b.sets[n].Key == engine.DialMin {
+		if r.b.sets[n].Key == engine.DialMin || r.b.sets[n].Key == engine.RowsPerClick && r.b.sets[n].Value.Sign() == 0 {
 			continue // "won't go under 2" is how a dial is told
 		}
 		for j := at - 1; j >= max(0, at-6); j-- {
@@ -120,7 +120,7 @@ func (r *reading) negated() bool {
 
 // story: somebody else's knitting, or the knitter's own of another time.
 func (r *reading) story() bool {
-	if r.b.hearing || r.b.ordered() {
+	if r.b.hearing || r.b.ordered() || r.l.has("let") && r.l.has("us") {
 		return false
 	}
 	if r.l.has("friend", "book", "magazin", "people", "previously", "neighbour", "teacher") {

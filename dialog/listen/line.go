@@ -74,6 +74,9 @@ func (x *Lexicon) spellOut(text string) string {
 		if ok && end-i <= longestShort {
 			b.WriteString(text[done:i] + to)
 			done = end
+			if end+1 < len(text) && text[end] == '.' && text[end+1] == ' ' && end-i < 4 {
+				done++ // "hem ea. 3rd"
+			}
 		}
 		i = end
 	}
@@ -118,7 +121,7 @@ func (l *Line) trim() {
 
 func filler(w string) bool {
 	switch w {
-	case "ok", "okay", "hi", "hello", "hey", "ooh", "um", "umm", "uh", "er", "erm", "well", "so", "oh", "ah", "hmm", "hm", "please", "pls", "now", "then", "right", "alright":
+	case "ok", "okay", "hi", "hello", "hey", "ooh", "um", "umm", "uh", "er", "erm", "well", "so", "oh", "ah", "hmm", "hm", "please", "pls", "now", "then", "right", "alright", "huh", "eh", "ew", "argh", "ugh", "phew", "wait", "oof", "aw":
 		return true
 	}
 	return false

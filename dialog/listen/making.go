@@ -54,12 +54,15 @@ func (r *reading) machine() (Meaning, bool) {
 	if !ok || r.b.sure() && c.topic != "ripped" && c.topic != "counted" && !(c.topic == "dial" && r.l.question) {
 		return Meaning{}, false
 	}
+	if c.topic == "left" && r.l.has("altogether", "total") && r.counts() {
+		return Meaning{}, false // "how many rows do I have to knit altogether"
+	}
 	m := r.stepMeaning(c)
 	switch c.topic {
 	case "ripped":
 		n, counted := r.rowsTold()
 		m.Move.Count, m.Move.Row = n, 0
-		ok = counted && !r.asks() && !r.l.has("want", "need", "must", "should", "how")
+		ok = counted && !r.asks() && !(r.l.has("too") && r.l.has("many", "far")) && !r.l.has("want", "need", "must", "should", "how")
 	case "needles":
 		// elsewhere the columns and bumps are asked for as a list
 		here := r.x.alongOf(r.ctx.Step)

@@ -25,7 +25,7 @@ const longest = 15
 func (r *reading) finishedBand() (Meaning, bool) {
 	c, ok := r.cues[cameOut]
 	told := !r.ctx.Making && (c.topic != "off" || r.l.has("finish", "finished") && r.l.has("band", "neckband"))
-	if !ok || !r.ctx.Knitted && !told || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
+	if !ok || !r.ctx.Knitted && !told || r.cue(Why) && r.asks() || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
 		return Meaning{}, false
 	}
 	if c.topic == "off" && r.ctx.Knitted && !r.ctx.Off {

@@ -17,9 +17,15 @@ func (r *reading) settled(m Meaning) Meaning {
 			m = a
 		}
 	}
+	if m.Kind == Trouble && m.Card == "lost-place" && r.ctx.Making {
+		return Meaning{Kind: Step, Move: Move{What: "where"}} // her place is kept
+	}
 	if m.Kind == Trouble {
 		m = r.whichTrouble(m)
 		m.Slip = r.slip()
+	}
+	if m.Kind == HowTo && m.Card == "measure-gauge" && r.ctx.Open == "gauge" {
+		return r.measureMeaning("how", nil)
 	}
 	if m.Kind == Values && r.comparesOnly() {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "compare"}}

@@ -98,6 +98,7 @@ type Fix struct{ From, To string }
 type Meaning struct {
 	Kind    Kind
 	Sets    []Set
+	First   Kind         // Keep or Drop, where the what-if on the table is settled before the rest
 	Keys    []engine.Key // the things asked about
 	Topic   string       // "usual", "how", "why-asked", "dont-know"; show: what; notebook: what; why: "not", "from"
 	Figure  engine.Num   // "why 97", "what dial on row 5"

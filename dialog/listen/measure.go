@@ -11,6 +11,15 @@ func (r *reading) measure() (Meaning, bool) {
 	c, ok := r.cues[Measure]
 	open := r.ctx.Open != "" && r.ctx.Open != "keep"
 	keys := r.inputs()
+	if !open && r.countGiven() && (!ok || c.topic == "usual") {
+		return Meaning{}, false // "what size neck do I get from 101 stitches"
+	}
+	if r.cue(Help) && r.cues[Help].weight >= c.weight && c.topic != "why-asked" && len(r.b.sets) == 0 && r.l.has("you", "type", "say") && r.l.has("can", "help") && len(keys) == 0 {
+		return Meaning{Kind: Help}, true // "I have never done this, what can you help me with"
+	}
+	if !open && r.beginsWith([]string{"what", "is", "the", "best", "way"}) {
+		return Meaning{}, false
+	}
 	if r.bothGarments() {
 		return r.measureMeaning("usual", nil), true
 	}
@@ -26,7 +35,7 @@ func (r *reading) measure() (Meaning, bool) {
 	if !ok || r.b.problem.Code == "range" && !r.asks() {
 		return Meaning{}, false
 	}
-	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment) && !(c.topic == "usual" && open && !r.setsBut(engine.KeyWearer))) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment) && !((c.topic == "usual" || c.topic == "dont-know" && open) && !r.setsBut(engine.KeyWearer))) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
 		return Meaning{}, false
 	}
 	if c.topic == "how" && len(keys) == 0 {
@@ -59,6 +68,17 @@ func (r *reading) measure() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.measureMeaning(c.topic, keys), true
+}
+
+// countGiven: stitches of a band are said, from which something follows.
+func (r *reading) countGiven() bool {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if q.Unit == "st" && q.Over.Sign() == 0 && !q.Ordinal && i > 0 && oneOf(r.l.tokens[i-1].text, []string{"from", "of", "with", "on", "for"}) {
+			return true
+		}
+	}
+	return false
 }
 
 // aboutOpen: a question of the craft while one of the five stands open, which

@@ -7,7 +7,7 @@ import "foldrow/engine"
 func (r *reading) misfit() (named engine.Key, at int, found bool) {
 	for n, s := range r.b.sets {
 		at := r.b.at[n]
-		if s.Near > 0 || at == 0 || r.l.tokens[at].q == nil || r.l.tokens[at].stop {
+		if s.Near > 0 || at == 0 || r.l.tokens[at].q == nil || r.l.tokens[at].stop || s.Key == engine.RowGauge && r.l.tokens[at].q.Unit == "row" {
 			continue
 		}
 		for _, m := range r.l.mentions {

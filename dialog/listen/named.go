@@ -23,6 +23,9 @@ func (b *binder) named() {
 			if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
 				continue // "28 sts, rows not counted yet"
 			}
+			if m.key == engine.DepthRows && b.l.tokens[i].q.Over.Sign() > 0 {
+				continue // "rows 42 in 10 cm"
+			}
 			if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
 				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
 				continue
@@ -174,6 +177,8 @@ func (b *binder) cost(i int, m mention) int {
 			cost += 20
 		} else if t.stem == "and" || t.stem == "but" {
 			cost += 8
+		} else if t.text == "because" || t.text == "since" {
+			cost += 40 // a reason names much that the value is not for
 		}
 	}
 	for k := lo; k <= hi && k < len(b.l.tokens); k++ {

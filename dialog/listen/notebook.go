@@ -4,6 +4,9 @@ import "strings"
 
 func (r *reading) notebook() (Meaning, bool) {
 	c, ok := r.cues[Notebook]
+	if c.topic == "open" && r.spoken("opening") {
+		return Meaning{}, false
+	}
 	named := c.topic == "open" || c.topic == "save" || c.topic == "rename" || c.topic == "copy" || c.topic == "delete"
 	if !ok || len(r.b.sets) > 0 && !named || c.topic == "list" && r.namesResult() {
 		return Meaning{}, false

@@ -128,7 +128,7 @@ func (r *reading) number() (Meaning, bool) {
 	if r.beginsWith([]string{"what", "is", "a"}) || r.beginsWith([]string{"what", "is", "an"}) {
 		return Meaning{}, false // asks what a thing is
 	}
-	if r.wentWrong() && r.aboutNeedle() == "" && !r.measureForm() && !r.counts() && !r.shortAsk() {
+	if r.wentWrong() && !r.aboutRow() && r.aboutNeedle() == "" && !r.measureForm() && !r.counts() && !r.shortAsk() {
 		return Meaning{}, false // "there is a hole at the edge, did I ruin it?"
 	}
 	if open := r.ctx.Open; open != "" && open != "keep" && r.asks() && !r.measureForm() && !r.counts() {
@@ -147,7 +147,7 @@ func (r *reading) number() (Meaning, bool) {
 		return Meaning{}, false // "my stitches are uneven" tells, it does not ask
 	}
 	keys = r.bothEnds(r.outcome(keys))
-	if r.troubleSure() && !r.asksNumber() && r.contentLeft() > 0 || !r.asks() && !r.nounAsk() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
+	if r.troubleSure() && !r.aboutRow() && !r.asksNumber() && r.contentLeft() > 0 || !r.asks() && !r.nounAsk() && (!r.shortAsk() || r.contentLeft() > 0 && r.troubleLikely()) {
 		return Meaning{}, false
 	}
 	if r.howBeats() {
@@ -160,6 +160,9 @@ func (r *reading) number() (Meaning, bool) {
 
 // aboutNeedle: "do I latch L20", "which bump goes on R51".
 func (r *reading) aboutNeedle() engine.Key {
+	if r.x.typed["accident"][r.l.tokens[r.l.begin].text] {
+		return "" // "dropped stitch at L12, fix?"
+	}
 	for _, t := range r.l.tokens {
 		if t.needle == "" || !r.asks() {
 			continue

@@ -110,7 +110,7 @@ func (r *reading) contentLeft() int {
 func askWord(w string) bool {
 	switch w {
 	case "total", "will", "really", "actually", "band", "neckband", "finished", "would", "end", "last", "first", "left", "right", "be", "get", "come", "out", "my",
-		"choose", "chose", "pick", "going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does":
+		"choose", "chose", "pick", "going", "gonna", "when", "done", "which", "many", "much", "wide", "long", "is", "are", "now", "currently", "again", "did", "say", "said", "we", "big", "large", "have", "has", "tell", "give", "using", "use", "set", "does", "inches", "inch", "cm", "centimetres", "exactly":
 		return true
 	}
 	return false
@@ -183,12 +183,19 @@ func (r *reading) inMention(i int) bool {
 // the numbers it asks for; it names none of them ("will it fit").
 func (r *reading) asked() (Meaning, bool) {
 	c, ok := r.cues["asks"]
-	if !ok || len(r.b.sets) > 0 || len(r.l.quantities()) > len(c.slots) || !r.asks() {
+	given := len(r.b.sets) == 1 && r.b.has(engine.YokeStitches) && c.topic == string(engine.YokeDecreases)
+	if !ok || len(r.b.sets) > 0 && !given || !given && len(r.l.quantities()) > len(c.slots) || !r.asks() && (r.l.words() > 9 || c.from > r.l.begin || r.l.has("be", "have")) {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: Number}
+	if given {
+		m.Sets = dedupe(r.b.sets)
+	}
 	for _, k := range strings.Fields(c.topic) {
 		m.Keys = append(m.Keys, engine.Key(k))
+	}
+	if len(c.slots) == 1 && r.l.tokens[c.slots[0]].q != nil && r.l.tokens[c.slots[0]].q.Ordinal {
+		r.part(&m)
 	}
 	return m, true
 }

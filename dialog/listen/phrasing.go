@@ -29,7 +29,7 @@ func (b *binder) phrasings() {
 		}
 		if m.s.isFix {
 			b.addFixed(m.s, m.h.from)
-		} else if i, ok := b.slotValue(m.h, m.s.key); ok {
+		} else if i, ok := b.slotValue(m.h, m.s.key); ok && !(m.s.key == engine.DepthRows && b.l.tokens[i].q.Over.Sign() > 0) {
 			b.add(m.s.key, i, 1)
 			b.useWords(m.h)
 			b.useSame(m.h, i)

@@ -79,6 +79,9 @@ func (r *reading) fits() (Meaning, bool) {
 	if !r.cue("fits") || r.extreme() != "" || r.l.has("head", "sewing", "sew", "while", "ran", "stretch") || !r.asks() && !enough {
 		return Meaning{}, false
 	}
+	if r.toldYarn() {
+		return r.setsMeaning(Values), true
+	}
 	m := Meaning{Kind: Number, Topic: "fits", Keys: []engine.Key{engine.BedNeedles}, Sets: r.b.sets}
 	bed := r.l.has("needl", "bed", "machin")
 	for _, s := range r.b.sets {
@@ -91,6 +94,20 @@ func (r *reading) fits() (Meaning, bool) {
 		m.Topic, m.Keys = "enough", []engine.Key{engine.BandYarnGrams, engine.BandYarn}
 	}
 	return m, true
+}
+
+// toldYarn: "I only have 20 g left, will it be enough" tells first.
+func (r *reading) toldYarn() bool {
+	t := r.l.tokens
+	if e := r.l.end - 1; e > 0 && t[e].text == "enough" && t[e].stop && r.b.has(engine.YarnLeft) && !r.l.has("if") {
+		return true // "400 m/100 g, 35 g left. enough?"
+	}
+	for i := r.l.begin; i < min(r.l.end-1, r.l.begin+4); i++ {
+		if t[i].text == "i" || t[i].text == "we" {
+			return len(r.b.sets) == 1 && r.b.has(engine.YarnLeft) && r.l.has("have", "got") && !r.askForm() && !r.l.has("if")
+		}
+	}
+	return false
 }
 
 // countsRows: the number said is of rows, or bare, and above nothing.

@@ -49,7 +49,9 @@ func (r *reading) askForm() bool {
 	}
 	if t := r.l.tokens[i].text; (t == "do" || t == "does" || t == "have" || t == "did") && i+1 < len(r.l.tokens) {
 		switch r.l.tokens[i+1].text {
-		case "i", "you", "we", "they", "it", "this", "people", "most":
+		case "it", "this":
+			return r.l.question || t != "do" || len(r.l.quantities()) == 0 // "do it 1 1/2 inch deep"
+		case "i", "you", "we", "they", "people", "most":
 			return true
 		}
 		return t == "does" || r.mustDo(i)
@@ -60,13 +62,16 @@ func (r *reading) askForm() bool {
 	if i+1 < len(r.l.tokens) && r.l.tokens[i+1].text == "where" {
 		return true // "buttonholes where on 130 sts"
 	}
+	if r.l.tokens[i].text == "if" && len(r.l.quantities()) == 1 && r.numberWanted() {
+		return true
+	}
 	switch r.l.tokens[i].text {
 	case "what", "which", "how", "where", "when", "why", "who", "am", "whose", "goes":
 		return true
 	case "is", "are", "can", "could", "would", "should", "will", "must", "may":
 		return !r.subjectless(i)
 	}
-	return r.asksWithin() || strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") && len(r.l.quantities()) == 0 || strings.HasPrefix(r.l.text, "show me")
+	return r.asksWithin() || r.asksLast() || strings.HasPrefix(r.l.text, "tell me") || strings.HasPrefix(r.l.text, "give me") && len(r.l.quantities()) == 0 || strings.HasPrefix(r.l.text, "show me")
 }
 
 // mustDo: "do the needles have to be right out", but not "do the hem".
@@ -95,7 +100,7 @@ func (r *reading) asksWithin() bool {
 	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
 		switch t := r.l.tokens[i]; t.text {
 		case "which", "what":
-			if t.stop || preposition(r.l.tokens[i-1].text) && t.text == "which" && len(r.l.quantities()) == 0 {
+			if t.stop || r.frontedAsk(i) || preposition(r.l.tokens[i-1].text) && t.text == "which" && len(r.l.quantities()) == 0 {
 				return true // "row at which the dial first changes"
 			}
 		case "will", "is", "does", "can", "do", "are", "would":
@@ -108,12 +113,32 @@ func (r *reading) asksWithin() bool {
 				return true
 			}
 		case "how":
-			if r.countsAt(i) {
+			if r.countsAt(i) || t.stop && oneOf(r.l.tokens[i+1].text, []string{"big", "deep", "wide", "tight", "high", "large", "long"}) {
 				return true
 			}
 		}
 	}
 	return false
+}
+
+// frontedAsk: what the question is about stands before it: "from 95 stitches what
+// neck", "in row 3 which number".
+func (r *reading) frontedAsk(at int) bool {
+	if !oneOf(r.l.tokens[r.l.begin].text, []string{"from", "in", "on", "at", "for", "with"}) {
+		return false
+	}
+	for i := r.l.begin + 1; i < min(at, r.l.begin+4); i++ {
+		if r.l.tokens[i].q != nil {
+			return true
+		}
+	}
+	return false
+}
+
+// asksLast: "last needle on the right side is which".
+func (r *reading) asksLast() bool {
+	n := r.l.end
+	return n-r.l.begin > 2 && oneOf(r.l.tokens[n-1].text, []string{"which", "what", "where"}) && oneOf(r.l.tokens[n-2].text, []string{"is", "are"})
 }
 
 // subjectless: "should be 43 cm", "is about 42" answer in short; they have the

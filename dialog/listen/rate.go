@@ -1,6 +1,9 @@
 package listen
 
-import "foldrow/engine"
+import (
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
 
 // rates binds stitches or rows over a length, and metres in a weight.
 func (b *binder) rates() {
@@ -26,9 +29,53 @@ func (b *binder) rates() {
 			}
 		}
 	}
+	b.lengthInWeight()
 	b.pair()
 	b.measuredOver()
 	b.counted()
+}
+
+// lengthInWeight binds "in one 50 gram ball there is 125 meter": a length of yarn
+// and the weight that holds it, with nothing but small words between.
+func (b *binder) lengthInWeight() {
+	free := b.free()
+	for n := 0; n+1 < len(free); n++ {
+		i, j := free[n], free[n+1]
+		weight, length := b.l.tokens[i].q, b.l.tokens[j].q
+		if isYarnLength(weight) {
+			weight, length = length, weight
+		}
+		if weight.Unit != "g" || !isYarnLength(length) || weight.Over.Sign() > 0 || length.Over.Sign() > 0 || !b.contains(i, j) {
+			continue
+		}
+		joined := *length
+		joined.Over, joined.OverUnit = weight.Value, weight.Unit
+		at := i
+		if b.l.tokens[j].q == length {
+			at = j
+		}
+		b.l.tokens[at].q = &joined
+		b.used[i], b.used[j] = true, true
+		b.add(engine.YarnLength, at, 1)
+		return
+	}
+}
+
+func isYarnLength(q *quantity.Quantity) bool { return q.Unit == "m" || q.Unit == "yd" }
+
+// contains: between the tokens i and j stands a word that tells how much of one
+// is in the other.
+func (b *binder) contains(i, j int) bool {
+	says := false
+	for k := i + 1; k < j; k++ {
+		switch t := b.l.tokens[k]; {
+		case oneOf(t.text, []string{"is", "are", "be", "has", "have", "holds", "gives", "runs", "contains", "measures", "makes"}):
+			says = true
+		case oneOf(t.text, []string{"left", "need", "use", "take", "only", "still", "rest"}) || t.stop:
+			return false
+		}
+	}
+	return says
 }
 
 // measuredOver binds "60 rows 15 cm" and "40 stitches 14.2 cm" where the
@@ -47,7 +94,7 @@ func (b *binder) measuredOver() {
 			at++
 		}
 		over := b.l.tokens[at].q
-		if over == nil || b.used[at] || at == i+1 && b.l.tokens[at].stop || !isLength(over.Unit) || over.Over.Sign() > 0 {
+		if over == nil || b.used[at] || b.neckBefore(at) || at == i+1 && b.l.tokens[at].stop || !isLength(over.Unit) || over.Over.Sign() > 0 {
 			continue
 		}
 		cm, ok := over.Length()
@@ -102,6 +149,11 @@ func (b *binder) plainPair(i, j int) bool {
 // rowGaugeFor reports whether a bare rate is the row gauge: the words name
 // rows, or stitches have been said already.
 func (b *binder) rowGaugeFor(i int) bool {
+	for _, m := range b.l.mentions {
+		if m.key == engine.RowGauge && m.to <= i && m.to > i-6 {
+			return true
+		}
+	}
 	for j := i - 1; j >= 0 && j >= i-3; j-- {
 		if b.l.tokens[j].q != nil {
 			break

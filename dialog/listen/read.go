@@ -101,6 +101,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	r.b = x.bind(l, ctx, r.asks() || r.nounFor() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
 	for _, reader := range [...]func(*reading) (Meaning, bool){
 		(*reading).amount,
+		(*reading).decidedAnd,
 		(*reading).chat,
 		(*reading).tale,
 		(*reading).vague,

@@ -35,6 +35,9 @@ func (x *Lexicon) respellFirst(l *Line, words int) *Line {
 		if !ok {
 			to, ok = x.spell().correct(t.text)
 		}
+		if !ok {
+			to, ok = x.spell().correctShort(t.text)
+		}
 		if !ok && len(t.text) > 4 {
 			to, ok = x.rare().correct(t.text)
 		}

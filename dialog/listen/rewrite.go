@@ -63,7 +63,7 @@ func (x *Lexicon) rewrite(l *Line) {
 			switch {
 			case w.order:
 				l.question = false
-			case w.start && len(w.to) == 0: // "could you tell me" asks, whatever follows
+			case w.start && len(w.to) == 0 && i <= l.begin: // "could you tell me" asks, whatever follows
 				l.question = true
 			}
 			done++

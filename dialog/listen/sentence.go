@@ -37,6 +37,9 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	m := Meaning{Kind: kind, Topic: topic}
 	switch kind {
 	case Step:
+		if r.cue(Why) && len(r.l.quantities()) > 0 {
+			return Meaning{}, false // "derive 105 step by step"
+		}
 		m = r.stepMeaning(cueHit{topic: topic})
 	case Number:
 		if k := engine.Key(c.Fields["key"]); k != "" {

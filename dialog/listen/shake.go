@@ -19,7 +19,7 @@ func (r *reading) outright() bool {
 		}
 	}
 	for _, i := range r.l.quantities() { // nobody is out by 90 stitches
-		if q := r.l.tokens[i].q; q.Unit == "st" && engine.Int(12).Less(q.Value) {
+		if q := r.l.tokens[i].q; q.Unit == "st" && engine.Int(12).Less(q.Value) || q.Over.Sign() > 0 && engine.Int(3).Less(q.Value) || q.Unit == "row" && engine.Int(6).Less(q.Value) && q.Over.Sign() == 0 {
 			return true
 		}
 	}
@@ -43,6 +43,12 @@ func (r *reading) shake() (Meaning, bool) {
 	}
 	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch", "may", "might", "could", "perhaps", "maybe") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
 		return Meaning{}, false // something has gone wrong; nothing is supposed
+	}
+	if r.ctx.Making && r.l.has("counter") || r.l.has("yarn", "wool") && r.l.has("out") && r.l.has("of") && !r.asks() {
+		return r.troubleMeaning(), true // "row counter off by 2", "out of yarn three rows from the end"
+	}
+	if m := r.setsMeaning(WhatIf); m.Kind == WhatIf && len(m.Sets) == 1 && m.Sets[0].Relative && r.asks() && r.l.has("more", "less", "extra", "deeper", "wider", "bigger") {
+		return m, true // "what does half an inch more neck do"
 	}
 	keys := r.inputs()
 	if len(keys) == 0 {
@@ -78,7 +84,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if !m.HasFig && !r.l.has("shak", "shake", "swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
 		return Meaning{}, false
 	}
-	if r.troubleSure() && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {
+	if r.troubleSure() && !(r.asks() && m.HasFig && c.weight >= 4 && !r.wentWrong()) && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {
 		return Meaning{}, false
 	}
 	if r.l.has("swatch") && r.l.has("big", "larg", "size") {

@@ -12,16 +12,24 @@ var (
 	changed = regexp.MustCompile(`(^|[ =:(])[0-9][0-9./]*(?:x[0-9]+)? *(?:cm|mm|inches|inch|in|"|rows?|stitches|sts?|%)? *(?:-+>|=+>|→) *([0-9])`)
 	arrow   = regexp.MustCompile(` *(?:-+>|=+>|→) *([0-9])`)
 	// shortRow is a row by its number: "dial r 7"; "at R7" is a needle.
-	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks) (?:for )?(?:rows? )?r ?([0-9]+)(?: ?(?:-|to) ?r? ?([0-9]+))?\b`)
+	shortRow = regexp.MustCompile(`(?i)\b(dial|tension|tens|mt|clicks|t) (?:for |on |at )?(?:rows? )?r ?([0-9]+)(?: ?(?:-|to) ?r? ?([0-9]+))?\b`)
 	// shortRows counts rows: "10 r".
-	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!]|$)`)
+	shortRows = regexp.MustCompile(`(?i)([0-9]) rs?([ ,;?.!/]|$)`)
 	// rowsBefore is a count with its sign before it: "st 29, r 42.5".
 	rowsBefore = regexp.MustCompile(`(?i)((?:^|[,;/+] ?|[0-9] ))r ([0-9])`)
 	// per is a rate of two things counted: "rows/click".
 	per = regexp.MustCompile(`(?i)\b(rows?|clicks?|r) ?/ ?(click|number|no)\b`)
 	// besides joins two names: "rows + loops".
-	besides = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
-	tail    = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
+	besides    = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
+	ribApart   = regexp.MustCompile(`\b([1-9])(?: ?[xX×] | [xX×] ?)([1-9])\b`)
+	gaugeTimes = regexp.MustCompile(`\b([1-9][0-9](?:\.[0-9]+)?) ?[xX×] ?([1-9][0-9](?:\.[0-9]+)?)\b(?: (?:to|in|over|on) (?:the )?(10|ten)\b)?`)
+	anHalf     = regexp.MustCompile(`(?i)\b([0-9]+|one|two|three|four|five) an a? ?half\b`)
+	perTen     = regexp.MustCompile(`(?i)([0-9] ?(?:sts?|stitches|rows?|rws|r)/10)(,| |;|$)`)
+	twoNames   = regexp.MustCompile(`^([a-z]{3,})/([a-z]{3,})[ ?]*$`)
+	edgeSign   = regexp.MustCompile(`(?i)\be ?= ?([0-9])`)
+	countOf    = regexp.MustCompile(`(?i)^n ?\((.+)\) ?= ?\?$`)
+	countSign  = regexp.MustCompile(`^(?:[nN] ?= ?|N ?)\?$`)
+	tail       = regexp.MustCompile(`(?i),? +in +(inches|cm|centimetres|centimeters)[ ?.!]*$`)
 )
 
 // signs says in words what is written in signs: of a value with an arrow to
@@ -30,6 +38,8 @@ func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
 		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
+	text = anHalf.ReplaceAllString(text, "$1 and a half")
+	text = perTen.ReplaceAllString(symbols(text), "$1 cm$2")
 	if loneR(text) {
 		text = rowsInFull(text)
 	}
@@ -39,6 +49,27 @@ func signs(text string) string {
 	text = per.ReplaceAllString(text, "$1 per $2")
 	text = besides.ReplaceAllString(text, "$1 and $2")
 	return strings.NewReplacer("+-", "±", "+=", " plus ", "-=", " minus ").Replace(text)
+}
+
+// symbols writes out what is told in letters of a formula: a gauge as "30 x 42",
+// "e=1" and "N(neck = 45 cm) = ?".
+func symbols(text string) string {
+	if strings.ContainsAny(text, "xX×*") {
+		text = ribApart.ReplaceAllString(text, "${1}x$2")
+		text = gaugeTimes.ReplaceAllString(text, "$1 stitches $2 rows")
+	}
+	if at := twoNames.FindStringSubmatchIndex(text); at != nil {
+		text = text[at[2]:at[3]] + " and " + text[at[4]:]
+	}
+	if strings.Contains(text, "L/R") {
+		text = strings.ReplaceAll(text, "L/R", "left and right")
+	}
+	if !strings.Contains(text, "=") && text != "N?" {
+		return text
+	}
+	text = edgeSign.ReplaceAllString(text, "edge stitches $1")
+	text = countOf.ReplaceAllString(text, "how many stitches for $1?")
+	return countSign.ReplaceAllString(text, "how many stitches?")
 }
 
 // rowsInFull writes out an r that stands for rows.

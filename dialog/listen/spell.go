@@ -11,6 +11,7 @@ import "strings"
 type speller struct {
 	byShort map[string][]string
 	bones   map[string]string
+	three   []string // words of three letters
 }
 
 // longWord is the length from which two slips are forgiven.
@@ -20,10 +21,14 @@ func newSpeller(words []string) *speller {
 	s := &speller{byShort: make(map[string][]string, 12*len(words)), bones: make(map[string]string, len(words))}
 	seen := map[string]bool{}
 	for _, w := range words {
-		if seen[w] || len(w) < 4 || !letters(w) {
+		if seen[w] || len(w) < 3 || !letters(w) {
 			continue
 		}
 		seen[w] = true
+		if len(w) == 3 {
+			s.three = append(s.three, w)
+			continue
+		}
 		for _, d := range shortenings(w) {
 			s.byShort[d] = append(s.byShort[d], w)
 		}
@@ -98,6 +103,9 @@ func (s *speller) correct(w string) (string, bool) {
 		}
 		if swap := swapped(w, tried); swap != "" && len(w) > 4 { // "donw" may be done or down
 			best, bestAt = swap, 1
+		}
+		if near := likeliest(w, tried); near != "" && bestAt == 1 {
+			best = near
 		}
 	}
 	if best == "" || bestAt > most {

@@ -29,10 +29,19 @@ func (r *reading) whatIf() (Meaning, bool) {
 	if first := r.l.tokens[r.l.begin].text; (first == "how" || first == "which") && r.measureForm() && len(r.askedFor()) > 0 && len(r.b.sets) > 0 {
 		return Meaning{}, false // "how many stitches do I pick up if the edge is 50 cm" asks for the number
 	}
+	if r.l.tokens[r.l.begin].text == "with" && !r.l.question && r.l.has("knit", "knitted", "made") && r.l.has("have", "was", "did") {
+		return Meaning{}, false // "with tension 6 I have knitted the cardigan" tells
+	}
 	if len(r.b.sets) > 0 && r.onlyTexts() && r.permits() {
 		if _, how := r.howTo(); how {
 			return Meaning{}, false // "may I steam it"
 		}
+	}
+	if r.leave() {
+		return Meaning{}, false // "could I have no rib at all" answers
+	}
+	if first := r.l.tokens[r.l.begin].text; first == "if" && r.numberWanted() && len(r.b.sets) == 1 && r.b.has(engine.DepthRows) {
+		return Meaning{}, false // "if I knit ten rows, how deep will it be" asks for the number
 	}
 	if n, is := r.stitchesSupposed(); is && (ok && len(r.b.sets) == 0 || r.asks() && r.onlyYoke()) {
 		return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: n, Near: 1}}}, true
@@ -44,6 +53,21 @@ func (r *reading) whatIf() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.setsMeaning(WhatIf), true
+}
+
+// leave: "could I have no rib at all" answers the open question, and politely.
+func (r *reading) leave() bool {
+	return r.ctx.Open != "" && r.ctx.Open != "keep" && r.onlyOpen() && len(r.b.sets) > 0 && (r.beginsWith([]string{"could", "i"}) || r.beginsWith([]string{"can", "i"})) && !r.l.has("if", "bed", "machin")
+}
+
+// numberWanted: "how deep", "how many" stands behind what is supposed.
+func (r *reading) numberWanted() bool {
+	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
+		if r.l.tokens[i].text == "how" && oneOf(r.l.tokens[i+1].text, []string{"deep", "tall", "high", "wide", "many", "long"}) {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyYoke: the count was taken for the yoke's though nothing names the yoke:

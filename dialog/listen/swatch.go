@@ -30,6 +30,8 @@ func (b *binder) swatchTold() {
 				return
 			}
 			counts[k] = i
+		case isLength(q.Unit) && b.neckBefore(i):
+			continue
 		case isLength(q.Unit):
 			unit = q.Unit
 			lengths = append(lengths, i)
@@ -55,6 +57,23 @@ func (b *binder) swatchTold() {
 	for k, i := range counts {
 		b.countedOver(k, i, b.lengthFor(k, i, lengths), unit)
 	}
+}
+
+// neckBefore: the length at token i has its name before it ("and the neck should
+// be 41 cm"), and is none of the swatch.
+func (b *binder) neckBefore(i int) bool {
+	for _, m := range b.l.mentions {
+		if m.to > i || m.to < i-4 || m.key != engine.Neck && m.key != engine.NeckBody {
+			continue
+		}
+		for j := m.to; j < i; j++ {
+			if b.l.tokens[j].q != nil {
+				return false
+			}
+		}
+		return true
+	}
+	return false
 }
 
 // ownLength: in "12 cm wide and has 34 stitches, 50 rows are 12.5 cm" the

@@ -207,7 +207,12 @@ func (b *binder) correctionBetween(i, j int) bool {
 	for k := i + 1; k < j; k++ {
 		t := b.l.tokens[k]
 		switch t.text {
-		case "no", "sorry", "actually", "wait", "correction", "oops", "nope", "scratch":
+		case "actually":
+			if k+1 < j && b.l.tokens[k+1].stop && b.l.tokens[k+1].q == nil {
+				continue // "27/38 actually. Neck 40": it ends what was said before
+			}
+			return true
+		case "no", "sorry", "wait", "correction", "oops", "nope", "scratch":
 			if t.text == "no" && k+1 < j && k > i+1 && !t.stop && !b.l.tokens[k+1].stop && k+1 < j-1 {
 				continue // "and no grading with 42"
 			}

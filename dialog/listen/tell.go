@@ -7,6 +7,12 @@ func (r *reading) values() (Meaning, bool) {
 	if len(r.b.sets) == 0 {
 		return Meaning{}, false
 	}
+	if r.toldYarn() {
+		return r.setsMeaning(Values), true
+	}
+	if f, _ := r.x.trouble.best(r.l); r.b.problem.Code != "" && !r.asks() && f.cover >= 0.7 && f.mass >= 3.5 && f.share >= 0.4 && (r.ctx.Making || r.wentWrong()) {
+		return r.troubleMeaning(), true // "one stitch left over at the right end after rehanging"
+	}
 	if r.asks() && r.l.has("mean") {
 		return Meaning{Kind: HowTo, Card: "abbreviations"}, true
 	}

@@ -138,6 +138,10 @@ func openContraction(w string) string {
 		return "how is"
 	case "wheres":
 		return "where is"
+	case "whered":
+		return "where did"
+	case "howd":
+		return "how did"
 	case "im":
 		return "i am"
 	case "ive":
@@ -185,6 +189,9 @@ func openContraction(w string) string {
 	case "ll":
 		return head + " will"
 	case "d":
+		if oneOf(head, []string{"where", "what", "how", "why", "when", "who"}) {
+			return head + " did"
+		}
 		return head + " would"
 	case "t":
 		return strings.TrimSuffix(head, "n") + " not"

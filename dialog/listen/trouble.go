@@ -89,7 +89,7 @@ func (r *reading) duty() bool {
 func (r *reading) wantsMend() bool {
 	for i := r.l.begin + 2; i+2 < r.l.end; i++ {
 		t := r.l.tokens
-		if t[i].text == "what" && (t[i].stop || t[i-1].text == "and" || t[i-1].text == "so") && oneOf(t[i+1].text, []string{"can", "should", "do", "must", "shall", "now", "to"}) {
+		if t[i].text == "what" && (t[i].stop || t[i-1].text == "and" || t[i-1].text == "so") && oneOf(t[i+1].text, []string{"can", "should", "do", "did", "must", "shall", "now", "to"}) {
 			return true
 		}
 		if t[i].text == "how" && r.l.has("repair", "mend", "fix", "rescue", "correct", "undo", "save") {
@@ -106,6 +106,9 @@ func (r *reading) trouble() (Meaning, bool) {
 	}
 	if r.b.sure() && !(r.ctx.Making && r.l.has("too") && !r.asks()) || r.b.has(engine.YarnLength) {
 		return Meaning{}, false
+	}
+	if r.rateSaid() {
+		return Meaning{}, false // "I measured my rows wrong, it should be nine to the inch"
 	}
 	f, _ := r.x.trouble.best(r.l)
 	if len(r.b.sets) > 0 && f.cover < 0.8 && !r.mishap() || r.ctx.Open != "" && r.ctx.Open != "keep" && f.cover < 0.8 {
@@ -136,10 +139,20 @@ func (r *reading) trouble() (Meaning, bool) {
 	return Meaning{}, false
 }
 
+// rateSaid: a gauge is given in full, which no mishap is.
+func (r *reading) rateSaid() bool {
+	for _, i := range r.l.quantities() {
+		if r.l.tokens[i].q.Over.Sign() > 0 && (r.b.has(engine.StitchGauge) || r.b.has(engine.RowGauge)) {
+			return true
+		}
+	}
+	return false
+}
+
 // mishap: the words of something gone wrong, beside a number that is no
 // answer ("the tension was set wrong for 4 rows").
 func (r *reading) mishap() bool {
-	return !r.b.sure() && !r.asks() && r.wentWrong() && !(r.b.names(engine.StitchGauge) && r.b.has(engine.StitchGauge))
+	return !r.b.sure() && !r.rateSaid() && !r.asks() && r.wentWrong() && !(r.b.names(engine.StitchGauge) && r.b.has(engine.StitchGauge))
 }
 
 // complains: a question with words that only a mishap has; any other question

@@ -9,6 +9,13 @@ import (
 
 var ribSaid = regexp.MustCompile(`(?:^|[ =])([1-5]|one|two|three|four|five)( and | to | on | plus | an' |/| / |:| : |&| & | by )([1-5]|one|two|three|four|five)(?:$|[ ,.!])`)
 
+// ribSides counts the columns by the side their stitches are worked on, as many
+// tongues do: "two right, two left".
+var ribSides = regexp.MustCompile(`\b([1-5]|one|two|three|four|five) (?:stitch(?:es)? )?(?:that |which )?(?:sticks? |stands? |comes? )?(?:right|plain|out|up)s?,?(?: and)?(?: then)?(?: the next)? ([1-5]|one|two|three|four|five) (?:stitch(?:es)? )?(?:that |which )?(?:goes |go |lies |lie |sinks? )?(?:left|in|down)s?\b`)
+
+// ribPair is a rib said with "and" beside another: "one-and-one or two-and-two".
+var ribPair = regexp.MustCompile(`\b(one|two|three|four|five)[- ]and[- ](one|two|three|four|five)(?: or | ribb?i?n?g?\b)`)
+
 // unglue sets the blanks that a thumb left out: "neck42cm rib2x2" is "neck
 // 42cm rib 2x2", "40vm" is "40cm". Only a word that rules/ knows is parted
 // from figures, so needles (L55) and written patterns (k2p2) stay whole.
@@ -54,11 +61,20 @@ func (x *Lexicon) unglue(text string) string {
 // or "2/1" where the rib is asked for, "ribs 2/1" anywhere.
 func ribSigns(text string, open bool) string {
 	low := strings.ToLower(text)
+	if at := ribSides.FindStringSubmatchIndex(low); open && at != nil {
+		return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[4]:at[5]]) + text[at[1]:]
+	}
+	if strings.Contains(low, "rib") {
+		for at := ribPair.FindStringSubmatchIndex(low); at != nil; at = ribPair.FindStringSubmatchIndex(low) {
+			text = text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[4]:at[5]]) + text[at[5]:]
+			low = strings.ToLower(text)
+		}
+	}
 	if !open && !strings.Contains(low, "rib") && !strings.Contains(low, "k:p") {
 		return text
 	}
 	at := ribSaid.FindStringSubmatchIndex(low)
-	if at == nil {
+	if at == nil || mixedNumber(low, at[2], at[7]) {
 		return text
 	}
 	lead := strings.TrimSpace(low[:at[2]])
@@ -70,6 +86,14 @@ func ribSigns(text string, open bool) string {
 		return text
 	}
 	return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[6]:at[7]]) + text[at[7]:]
+}
+
+// mixedNumber: the pair from..to is the fraction of "16 1/4 inches".
+func mixedNumber(text string, from, to int) bool {
+	before := strings.TrimRight(text[:from], " -")
+	after := strings.TrimLeft(text[to:], " ")
+	return strings.Contains(text[from:to], "/") && (before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' ||
+		strings.HasPrefix(after, "in") || strings.HasPrefix(after, "\"") || strings.HasPrefix(after, "of"))
 }
 
 func figureOf(w string) string {

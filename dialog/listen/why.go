@@ -16,6 +16,9 @@ func (r *reading) why() (Meaning, bool) {
 	if open := r.ctx.Open; open != "" && open != "keep" && c.weight <= 2 && len(r.l.quantities()) == 0 && c.topic != "not" {
 		return Meaning{Kind: Measure, Topic: "why-asked", Keys: r.inputs()}, true
 	}
+	if r.l.has("dial", "tension") && r.l.has("down", "smaller", "lower", "tighter", "change", "changes") && c.topic != "not" && !r.l.has("colour", "color", "yoke") {
+		return Meaning{Kind: Why, Keys: []engine.Key{engine.Tension}}, true // "why does the dial go all the way down to 2 at the fold"
+	}
 	if h, _ := r.x.howto.best(r.l); len(r.l.quantities()) == 0 && c.topic != "not" && h.cover >= 0.95 && r.longerThanNames(h) {
 		return Meaning{Kind: HowTo, Card: h.card}, true // "why waste yarn" asks for no yarn of the band
 	}
