@@ -22,7 +22,7 @@ var (
 	// besides joins two names: "rows + loops".
 	besides    = regexp.MustCompile(`([a-z)]) \+ ([a-z])`)
 	ribApart   = regexp.MustCompile(`\b([1-9])(?: ?[xX×] | [xX×] ?)([1-9])\b`)
-	gaugeTimes = regexp.MustCompile(`\b([1-9][0-9](?:\.[0-9]+)?) ?[xX×] ?([1-9][0-9](?:\.[0-9]+)?)\b(?: (?:to|in|over|on) (?:the )?(10|ten)\b)?`)
+	gaugeTimes = regexp.MustCompile(`\b([1-9][0-9](?:\.[0-9]+)?) ?[xX×] ?([1-9][0-9](?:\.[0-9]+)?)\b (?:to|in|over|on) (?:the )?(?:10|ten)\b(?: ?cm)?`)
 	anHalf     = regexp.MustCompile(`(?i)\b([0-9]+|one|two|three|four|five) an a? ?half\b`)
 	perTen     = regexp.MustCompile(`(?i)([0-9] ?(?:sts?|stitches|rows?|rws|r)/10)(,| |;|$)`)
 	twoNames   = regexp.MustCompile(`^([a-z]{3,})/([a-z]{3,})[ ?]*$`)
