@@ -9,7 +9,7 @@ import (
 
 // backwards: a question with a value in it, which serves that answer only.
 func (r *reading) backwards() (Meaning, bool) {
-	if r.leave() || !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
+	if r.mayHave() || !r.asks() && !r.bareAsk() && (r.extreme() == "" || r.l.tokens[r.l.begin].q != nil) || r.cue(Shake) && r.l.has("wrong", "out", "off", "error") {
 		return Meaning{}, false
 	}
 	if first := r.l.tokens[r.l.begin].text; r.ctx.Open != "" && r.ctx.Open != "keep" && (first == "is" || first == "are" || first == "do") {

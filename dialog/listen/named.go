@@ -23,6 +23,9 @@ func (b *binder) named() {
 			if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
 				continue // "28 sts, rows not counted yet"
 			}
+			if b.servedByWords(m) {
+				continue // "30 stitches, and hang every bump"
+			}
 			if m.key == engine.DepthRows && b.l.tokens[i].q.Over.Sign() > 0 {
 				continue // "rows 42 in 10 cm"
 			}
@@ -154,6 +157,17 @@ func (b *binder) choiceBetween(i, j int) bool {
 // measureOf: a lone "one" is no measure.
 func measureOf(d rules.Dimension) bool {
 	return d == rules.Girth || d == rules.Length || d == rules.Dial || d == rules.Gauge || d == rules.Rows
+}
+
+// servedByWords: the name m has its value already, from a phrasing without a
+// number.
+func (b *binder) servedByWords(m mention) bool {
+	for n, s := range b.sets {
+		if s.Key == m.key && b.at[n] >= m.from && b.at[n] < m.to && b.l.tokens[b.at[n]].q == nil {
+			return true
+		}
+	}
+	return false
 }
 
 // choosing: the line sets choices beside each other, so one key may take two

@@ -37,7 +37,7 @@ func (r *reading) whatIf() (Meaning, bool) {
 			return Meaning{}, false // "may I steam it"
 		}
 	}
-	if r.leave() {
+	if r.mayHave() {
 		return Meaning{}, false // "could I have no rib at all" answers
 	}
 	if first := r.l.tokens[r.l.begin].text; first == "if" && r.numberWanted() && len(r.b.sets) == 1 && r.b.has(engine.DepthRows) {
@@ -52,11 +52,14 @@ func (r *reading) whatIf() (Meaning, bool) {
 	if r.asksNumber() && !r.l.has("if", "suppos") && r.l.has("how", "which") {
 		return Meaning{}, false
 	}
+	if r.b.problem.Code == "" && r.stitchesLeft() {
+		return r.unclear(), true
+	}
 	return r.setsMeaning(WhatIf), true
 }
 
-// leave: "could I have no rib at all" answers the open question, and politely.
-func (r *reading) leave() bool {
+// mayHave: "could I have no rib at all" answers the open question, and politely.
+func (r *reading) mayHave() bool {
 	return r.ctx.Open != "" && r.ctx.Open != "keep" && r.onlyOpen() && len(r.b.sets) > 0 && (r.beginsWith([]string{"could", "i"}) || r.beginsWith([]string{"can", "i"})) && !r.l.has("if", "bed", "machin")
 }
 
@@ -64,6 +67,18 @@ func (r *reading) leave() bool {
 func (r *reading) numberWanted() bool {
 	for i := r.l.begin + 1; i+1 < r.l.end; i++ {
 		if r.l.tokens[i].text == "how" && oneOf(r.l.tokens[i+1].text, []string{"deep", "tall", "high", "wide", "many", "long"}) {
+			return true
+		}
+	}
+	return false
+}
+
+// stitchesLeft: beside what is supposed a count of stitches is said that belongs
+// to nothing; to leave it out in silence would be guessing.
+func (r *reading) stitchesLeft() bool {
+	for _, i := range r.b.free() {
+		if q := r.l.tokens[i].q; q.Unit == "st" && !q.Ordinal && !q.After && q.Over.Sign() == 0 {
+			r.b.problem = Problem{Code: "unbound", Low: q.Value, High: q.High, Unit: q.Unit}
 			return true
 		}
 	}
