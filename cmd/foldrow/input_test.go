@@ -221,3 +221,25 @@ func TestPainter(t *testing.T) {
 		}
 	}
 }
+
+// TestTapBusy: whatever the machine does meanwhile, keys that wait when the
+// reading begins came before the prompt, and keys it had to wait for did not.
+func TestTapBusy(t *testing.T) {
+	shown := time.Unix(1000, 0)
+	tp := &tap{}
+	tp.prompted(shown)
+	for _, c := range []struct {
+		began, ended time.Duration // after the prompt
+		early        bool
+	}{
+		{0, 10 * time.Millisecond, true},
+		{300 * time.Millisecond, 301 * time.Millisecond, true},
+		{0, 300 * time.Millisecond, false},
+		{100 * time.Millisecond, 200 * time.Millisecond, false},
+		{time.Hour, time.Hour, false},
+	} {
+		if got := tp.early(shown.Add(c.began), shown.Add(c.ended)); got != c.early {
+			t.Errorf("read from %v to %v: early is %v", c.began, c.ended, got)
+		}
+	}
+}

@@ -10,6 +10,13 @@ import (
 // comes by then was typed before.
 const ahead = 50 * time.Millisecond
 
+// On a busy machine the first read may begin some time after the prompt, late at
+// most; what it then finds waiting, within atOnce, was typed before as well.
+const (
+	atOnce = 5 * time.Millisecond
+	late   = 2 * time.Second
+)
+
 // ctrlD is the key that ends the input on an empty line.
 const ctrlD = 4
 
@@ -35,8 +42,9 @@ func (t *tap) prompted(now time.Time) { t.at.Store(now.UnixNano()) }
 // Read is the terminal's, less those bytes.
 func (t *tap) Read(p []byte) (int, error) {
 	for {
+		began := time.Now()
 		n, err := t.in.Read(p)
-		early := time.Now().UnixNano()-t.at.Load() < int64(ahead)
+		early := t.early(began, time.Now())
 		kept, ends := p[:0], 0
 		for _, c := range p[:n] {
 			// A Ctrl-D typed while no line was being read waits in the
@@ -62,6 +70,14 @@ func (t *tap) Read(p []byte) (int, error) {
 			return len(kept), err
 		}
 	}
+}
+
+// early reports that what a read gave, which began and ended then, was typed
+// before the prompt could be seen.
+func (t *tap) early(began, ended time.Time) bool {
+	prompt := t.at.Load()
+	return ended.UnixNano()-prompt < int64(ahead) ||
+		ended.Sub(began) < atOnce && began.UnixNano()-prompt < int64(late)
 }
 
 // lineStart reports that what comes after kept begins a line; first says so for
