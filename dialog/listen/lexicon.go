@@ -12,11 +12,11 @@ import (
 // Lexicon is everything the listener knows, compiled once from rules/. It
 // does not change afterwards and may be shared.
 type Lexicon struct {
-	cues    []cue
-	byFirst map[string][]int // stem that a cue must hold -> cues
-	anyCue  []int            // cues that begin with a slot or an optional word
-	sets    []setting
-	names   map[string][]*name // first stem -> what it may begin to name
+	cues  []cue
+	cued  *sieve // of cues
+	sets  []setting
+	set   *sieve             // of sets
+	names map[string][]*name // first stem -> what it may begin to name
 	// rewritings are found by the stem they begin with
 	rewritings []rewriting
 	rewriteAt  map[string][]int
@@ -79,7 +79,7 @@ type name struct {
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x := &Lexicon{
 		book: book, senses: map[string]map[string]bool{}, typed: map[string]map[string]bool{}, stems: newStems(3000),
-		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200), byFirst: make(map[string][]int, 600),
+		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200),
 		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
 		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
 	}
@@ -144,6 +144,8 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 			x.known[st] = true
 		}
 	}
+	x.cued = newSieve(len(x.cues), func(n int) *pattern { return x.cues[n].pattern })
+	x.set = newSieve(len(x.sets), func(n int) *pattern { return x.sets[n].pattern })
 	x.stems = nil
 	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
 	x.rare = sync.OnceValue(func() *speller { return newSpeller(x.cardWords()) })
@@ -179,7 +181,7 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 				x.learn(p)
 				continue
 			}
-			x.addCue(cue{pattern: p, kind: kind, topic: c.Fields["topic"], card: c.ID})
+			x.cues = append(x.cues, cue{pattern: p, kind: kind, topic: c.Fields["topic"], card: c.ID})
 		}
 		for _, text := range c.List("fixed") {
 			left, right, _ := strings.Cut(text, "=")
@@ -201,21 +203,4 @@ func (x *Lexicon) addPhrases(cards []rules.Card) error {
 		}
 	}
 	return nil
-}
-
-// addCue files the cue under the stems it can begin with, so that a line is
-// tried only against cues whose first word it holds.
-func (x *Lexicon) addCue(c cue) {
-	n := len(x.cues)
-	x.cues = append(x.cues, c)
-	first := c.elems[0]
-	if first.slot != "" || first.optional || first.gap {
-		x.anyCue = append(x.anyCue, n)
-		return
-	}
-	for _, alt := range first.alts {
-		if have := x.byFirst[alt[0]]; len(have) == 0 || have[len(have)-1] != n {
-			x.byFirst[alt[0]] = append(have, n)
-		}
-	}
 }

@@ -55,11 +55,9 @@ func oneOf(w string, words []string) bool {
 
 // partCue reports whether the line holds a phrasing of that part.
 func (x *Lexicon) partCue(l *Line, topic string) bool {
-	for _, c := range x.cues {
-		if c.kind == Parts && c.topic == topic {
-			if _, ok := c.match(l); ok {
-				return true
-			}
+	for n := range x.cued.held(l) {
+		if c := &x.cues[n]; c.kind == Parts && c.topic == topic {
+			return true
 		}
 	}
 	return false

@@ -15,11 +15,8 @@ func (b *binder) phrasings() {
 		h hit
 	}
 	var all []match
-	for i := range b.x.sets {
-		s := &b.x.sets[i]
-		if h, ok := s.match(b.l); ok {
-			all = append(all, match{s, h})
-		}
+	for n, h := range b.x.set.held(b.l) {
+		all = append(all, match{&b.x.sets[n], h})
 	}
 	sort.SliceStable(all, func(i, j int) bool { return all[i].h.weight > all[j].h.weight })
 	taken := make([]bool, len(b.l.tokens))

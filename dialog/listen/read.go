@@ -202,35 +202,18 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	return r.settled(r.unclear())
 }
 
-// findCues is the wordiest phrasing of each kind that the line holds.
+// findCues is the wordiest phrasing of each kind that the line holds, of two
+// as wordy the first in rules/.
 func (x *Lexicon) findCues(l *Line, ctx Context) map[Kind]cueHit {
 	found := map[Kind]cueHit{}
-	try := func(n int) {
+	for n, h := range x.cued.held(l) {
 		c := &x.cues[n]
 		if c.topic == "only-open" && ctx.Open != "keep" && !ctx.Confirm {
-			return
-		}
-		h, ok := c.match(l)
-		if !ok {
-			return
+			continue
 		}
 		if old, have := found[c.kind]; !have || h.weight > old.weight {
 			found[c.kind] = cueHit{hit: h, topic: c.topic, card: c.card}
 		}
-	}
-	seen := map[string]bool{}
-	for _, t := range l.tokens {
-		st := t.stem
-		if st == "" || seen[st] {
-			continue
-		}
-		seen[st] = true
-		for _, n := range x.byFirst[st] {
-			try(n)
-		}
-	}
-	for _, n := range x.anyCue {
-		try(n)
 	}
 	return found
 }
