@@ -40,3 +40,15 @@ func Clean(line string) (string, bool) {
 	}
 	return b.String(), cut
 }
+
+// lower is the line in small letters, each as long in bytes as it was typed, so
+// that a place in one is the same place in the other; the few letters whose
+// small form is longer or shorter (Ⱥ, İ) stay as they are.
+func lower(line string) string {
+	return strings.Map(func(r rune) rune {
+		if low := unicode.ToLower(r); utf8.RuneLen(low) == utf8.RuneLen(r) {
+			return low
+		}
+		return r
+	}, line)
+}

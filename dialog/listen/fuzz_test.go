@@ -64,6 +64,26 @@ func FuzzRead(f *testing.F) {
 	})
 }
 
+// TestLettersThatChangeLength: letters whose small form is longer or shorter in
+// bytes than the capital shift nothing that is found behind them.
+func TestLettersThatChangeLength(t *testing.T) {
+	book, err := rules.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, err := NewLexicon(book)
+	if err != nil {
+		t.Fatal(err)
+	}
+	where := places()
+	for i, said := range append(seeds(t), "rib two and two", "one-and-one or two-and-two ribs", "8 holes and 4 holes") {
+		letter := []string{"Ⱥ", "İ", "\u212a", "ẞ"}[i%4]
+		line := strings.Repeat(letter, 30) + " " + strings.ReplaceAll(said, " a", " "+letter+"a")
+		harmless(t, line, x.Read(line, where[i%len(where)]))
+		harmless(t, line, x.Read(line, Context{Open: "rib", Unit: "in", Holes: true}))
+	}
+}
+
 func harmless(t *testing.T, line string, m Meaning) {
 	t.Helper()
 	texts := []string{m.Name, m.Name2, m.Needle, m.Card, m.Other, m.Problem.Read}

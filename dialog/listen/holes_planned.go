@@ -42,7 +42,7 @@ func (r *reading) tableNeck() (Meaning, bool) {
 // buttonholes reads "holes" as the buttonholes that are planned, unless the
 // line tells of a gap in the work.
 func buttonholes(text string) string {
-	words := strings.Fields(strings.ToLower(text))
+	words := strings.Fields(lower(text))
 	at := -1
 	for i, w := range words {
 		switch strings.Trim(w, ".,;:!?") {
@@ -55,9 +55,9 @@ func buttonholes(text string) string {
 	if at < 0 {
 		return text
 	}
-	i := strings.Index(strings.ToLower(text), "holes")
+	i := strings.Index(lower(text), "holes")
 	for i > 0 && text[i-1] != ' ' {
-		next := strings.Index(strings.ToLower(text[i+1:]), "holes")
+		next := strings.Index(lower(text[i+1:]), "holes")
 		if next < 0 {
 			return text // "buttonholes" says it already
 		}

@@ -11,10 +11,10 @@ import (
 // back: "clicks between two dial numbers 3". Names of one or two words are read
 // as any others are.
 func (x *Lexicon) byLabel(clean string, ctx Context) (Meaning, bool) {
-	lower := strings.ToLower(clean)
+	low := lower(clean)
 	for i := range x.labels {
 		card := &x.labels[i]
-		rest, ok := strings.CutPrefix(lower, card.Label)
+		rest, ok := strings.CutPrefix(low, card.Label)
 		if !ok {
 			continue
 		}

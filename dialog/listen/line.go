@@ -10,7 +10,7 @@ import (
 // Line is one line on its way to a meaning: its tokens and what they name.
 type Line struct {
 	text     string // clean, lower case
-	raw      string // the same as it was typed; "" where the cases differ in length
+	raw      string // the same as it was typed
 	tokens   []token
 	seen     glance // of the tokens
 	begin    int    // tokens before begin are greetings and fillers
@@ -63,11 +63,11 @@ func (x *Lexicon) spellOut(text string) string {
 			end++ // "an'", "t'"
 		}
 		if end+1 < len(text) && end-i == 1 && text[end] == '/' && (end+2 == len(text) || !isWordByte(text[end+2])) {
-			if _, slashed := x.shorts[strings.ToLower(text[i:end+2])]; slashed {
+			if _, slashed := x.shorts[lower(text[i:end+2])]; slashed {
 				end += 2 // "r/h", "c/w"
 			}
 		}
-		to, ok := x.shorts[strings.ToLower(text[i:end])]
+		to, ok := x.shorts[lower(text[i:end])]
 		if text[i:end] == "n" && i > 0 && end < len(text) {
 			to, ok = "and", true // "28 sts n 40 rows", but not "n" alone
 		}
@@ -94,10 +94,7 @@ func isWordByte(c byte) bool {
 }
 
 func newLine(text string) *Line {
-	l := &Line{text: strings.ToLower(text)}
-	if len(l.text) == len(text) {
-		l.raw = text
-	}
+	l := &Line{text: lower(text), raw: text}
 	l.question = strings.Contains(text, "?")
 	l.tokens = tokens(l.text, quantity.Scan(l.text))
 	l.seen = l.glance()

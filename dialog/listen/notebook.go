@@ -52,11 +52,7 @@ func (r *reading) projectNames(c cueHit) (string, string) {
 			second = len(words)
 			continue
 		}
-		word := r.l.text[t.start:t.end]
-		if r.l.raw != "" {
-			word = r.l.raw[t.start:t.end]
-		}
-		words = append(words, word)
+		words = append(words, r.l.raw[t.start:t.end])
 	}
 	if second >= 0 {
 		return strings.Join(words[:second], " "), strings.Join(words[second:], " ")

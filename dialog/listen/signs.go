@@ -38,8 +38,12 @@ func signs(text string) string {
 	if strings.Contains(text, ">") || strings.Contains(text, "→") {
 		text = arrow.ReplaceAllString(changed.ReplaceAllString(text, "${1}${2}"), " ${1}")
 	}
-	text = anHalf.ReplaceAllString(text, "$1 and a half")
-	text = perTen.ReplaceAllString(symbols(text), "$1 cm$2")
+	if strings.Contains(text, "half") {
+		text = anHalf.ReplaceAllString(text, "$1 and a half")
+	}
+	if text = symbols(text); strings.Contains(text, "/10") {
+		text = perTen.ReplaceAllString(text, "$1 cm$2")
+	}
 	if loneR(text) {
 		text = rowsInFull(text)
 	}
@@ -56,7 +60,12 @@ func signs(text string) string {
 func symbols(text string) string {
 	if strings.ContainsAny(text, "xX×*") {
 		text = ribApart.ReplaceAllString(text, "${1}x$2")
-		text = gaugeTimes.ReplaceAllString(text, "$1 stitches $2 rows")
+		if strings.Contains(text, "10") || strings.Contains(text, "ten") {
+			text = gaugeTimes.ReplaceAllString(text, "$1 stitches $2 rows")
+		}
+	}
+	if !strings.ContainsAny(text, "/=?") {
+		return text
 	}
 	if at := twoNames.FindStringSubmatchIndex(text); at != nil {
 		text = text[at[2]:at[3]] + " and " + text[at[4]:]

@@ -14,7 +14,7 @@ var ribSaid = regexp.MustCompile(`(?:^|[ =])([1-5]|one|two|three|four|five)( and
 var ribSides = regexp.MustCompile(`\b([1-5]|one|two|three|four|five) (?:stitch(?:es)? )?(?:that |which )?(?:sticks? |stands? |comes? )?(?:right|plain|out|up)s?,?(?: and)?(?: then)?(?: the next)? ([1-5]|one|two|three|four|five) (?:stitch(?:es)? )?(?:that |which )?(?:goes |go |lies |lie |sinks? )?(?:left|in|down)s?\b`)
 
 // ribPair is a rib said with "and" beside another: "one-and-one or two-and-two".
-var ribPair = regexp.MustCompile(`\b(one|two|three|four|five)[- ]and[- ](one|two|three|four|five)(?: or | ribb?i?n?g?\b)`)
+var ribPair = regexp.MustCompile(`\b(one|two|three|four|five)[- ]and[- ](one|two|three|four|five)(?: or | ribb?(?:s|ing|ings)?\b)`)
 
 // unglue sets the blanks that a thumb left out: "neck42cm rib2x2" is "neck
 // 42cm rib 2x2", "40vm" is "40cm". Only a word that rules/ knows is parted
@@ -32,7 +32,7 @@ func (x *Lexicon) unglue(text string) string {
 		if !before && !after {
 			continue
 		}
-		w := strings.ToLower(text[from:to])
+		w := lower(text[from:to])
 		if s, ok := x.slips[w]; ok && before && !after && unitWord(s) {
 			b.WriteString(text[done:from] + s)
 			done = to
@@ -60,14 +60,16 @@ func (x *Lexicon) unglue(text string) string {
 // ribSigns writes a rib that is said with other signs as one: "two and two"
 // or "2/1" where the rib is asked for, "ribs 2/1" anywhere.
 func ribSigns(text string, open bool) string {
-	low := strings.ToLower(text)
-	if at := ribSides.FindStringSubmatchIndex(low); open && at != nil {
-		return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[4]:at[5]]) + text[at[1]:]
+	low := lower(text)
+	if open {
+		if at := ribSides.FindStringSubmatchIndex(low); at != nil {
+			return text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[4]:at[5]]) + text[at[1]:]
+		}
 	}
 	if strings.Contains(low, "rib") {
 		for at := ribPair.FindStringSubmatchIndex(low); at != nil; at = ribPair.FindStringSubmatchIndex(low) {
 			text = text[:at[2]] + figureOf(low[at[2]:at[3]]) + "x" + figureOf(low[at[4]:at[5]]) + text[at[5]:]
-			low = strings.ToLower(text)
+			low = lower(text)
 		}
 	}
 	if !open && !strings.Contains(low, "rib") && !strings.Contains(low, "k:p") {
