@@ -11,7 +11,7 @@ const gaugeLeast = 5
 // pairs joins what "x", "by" and "/" put together: ribs, pairs, the two
 // sides of a swatch, and "2 x 50 g". A chain of three is none of these.
 func (s *scanner) pairs() {
-	out := s.items[:0:0]
+	out := make([]item, 0, len(s.items))
 	for i := 0; i < len(s.items); i++ {
 		a := s.items[i]
 		if i+1 >= len(s.items) || !s.crossed(a, s.items[i+1]) {

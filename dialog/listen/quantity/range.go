@@ -5,7 +5,7 @@ import "foldrow/engine"
 // ranges joins the two ends of "42-43", "42 to 43", "between 42 and 43", and
 // marks "4 or 5 cm". No end is ever dropped.
 func (s *scanner) ranges() {
-	out := s.items[:0:0]
+	out := make([]item, 0, len(s.items))
 	for i := 0; i < len(s.items); i++ {
 		a := s.items[i]
 		if i+1 < len(s.items) {

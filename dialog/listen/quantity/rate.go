@@ -4,7 +4,7 @@ import "foldrow/engine"
 
 // rates makes rates of the items, then shares one length between two counts.
 func (s *scanner) rates() {
-	out := s.items[:0:0]
+	out := make([]item, 0, len(s.items))
 	for i := 0; i < len(s.items); {
 		if s.swatch(i) {
 			out = append(out, s.items[i], s.items[i+1])

@@ -48,7 +48,7 @@ func likelyGauge(sts, rows engine.Num) bool {
 
 // refuse marks what can be read in two ways.
 func (s *scanner) refuse() {
-	out := s.items[:0:0]
+	out := make([]item, 0, len(s.items))
 	for i := 0; i < len(s.items); i++ {
 		it := s.items[i]
 		short := it.Unit == None || it.Unit == Centimetre || it.Unit == Millimetre || it.Unit == Inch || it.Unit == Foot
