@@ -150,10 +150,16 @@ func (c *turn) onRevise() (State, Reply) {
 	if line == "" {
 		return c.onUnclear(listen.Problem{Code: "nothing-to-revise"})
 	}
-	turn := c.s.Turn
-	c.s = *c.s.before
-	c.s.Turn = turn
+	stood := c.s
+	c.s = *stood.before
+	c.s.Turn = stood.Turn
 	c.m = c.hear(line, c.context())
+	if c.m.Kind == listen.Values {
+		if next, r := c.onValues(); r.Kind != "unclear" {
+			return next, r
+		}
+	}
+	c.s, c.changes = stood, nil // what cannot be meant takes nothing back
 	if c.m.Kind != listen.Values {
 		return c.onUnclear(c.m.Problem)
 	}

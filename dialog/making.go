@@ -39,8 +39,10 @@ func (c *turn) setOut(p *engine.Plan) (State, Reply) {
 		w := c.standing(p)
 		c.s = before
 		return c.move(w)
-	case "start", "next":
+	case "start":
 		return c.moved(c.standingAt(p, Making{On: true}), "")
+	case "next": // "what now?": she may not have meant to begin
+		return c.moved(c.standingAt(p, Making{On: true}), "(The plan is made, so the making begins; it can still be changed.)")
 	}
 	return c.s, c.reply("step", "You are not at the machine yet: say *start knitting*, or where you are: *I'm on row 5*, *start from the hem*.")
 }

@@ -53,6 +53,9 @@ func (r *reading) measure() (Meaning, bool) {
 	if !open && c.topic == "usual" && len(r.results())+len(keys) > 0 && !r.hasSense("usual") {
 		return Meaning{}, false // "how deep is it" asks for the number
 	}
+	if c.topic == "how" && len(keys) == 0 && r.measuresThat() {
+		return r.measureMeaning("how", nil), true
+	}
 	if !open && len(keys) == 0 {
 		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
 			return Meaning{}, false
@@ -68,6 +71,17 @@ func (r *reading) measure() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	return r.measureMeaning(c.topic, keys), true
+}
+
+// measuresThat: "how do I measure that" names nothing; it is about what was
+// spoken of last.
+func (r *reading) measuresThat() bool {
+	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
+		if t.q != nil || !oneOf(t.text, []string{"how", "do", "does", "i", "you", "one", "to", "should", "can", "best", "measure", "it", "that", "this"}) {
+			return false
+		}
+	}
+	return r.l.has("measur")
 }
 
 // countGiven: stitches of a band are said, from which something follows.

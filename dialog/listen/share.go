@@ -35,9 +35,33 @@ func (b *binder) shares() {
 		if sign < 0 {
 			part = part.Neg()
 		}
-		if sign != 0 {
+		switch {
+		case sign == 0:
+		case q.Unit == "" && b.ctx.Unit == quantity.Inch && onRuler(part):
+			b.addInches(i, part)
+		default:
 			b.addShare(i, engine.Int(1).Add(part))
 		}
+	}
+}
+
+// onRuler: to a knitter who measures in inches, "an eighth deeper" is an eighth of
+// an inch; a third is on no ruler and stays a share.
+func onRuler(part engine.Num) bool {
+	for _, n := range []int64{4, 8, 16} {
+		if part.Abs().Mul(engine.Int(n)).IsInt() {
+			return true
+		}
+	}
+	return false
+}
+
+// addInches binds the part of an inch to the length that is compared.
+func (b *binder) addInches(i int, part engine.Num) {
+	if k := b.sharedKey(i); k != "" {
+		b.used[i] = true
+		b.sets = append(b.sets, Set{Key: k, Value: part.Mul(engine.Frac(254, 100)), Relative: true, Unit: quantity.Inch, Near: 1})
+		b.at = append(b.at, i)
 	}
 }
 
