@@ -207,7 +207,7 @@ func FuzzTurn(f *testing.F) {
 	}
 	f.Add(place["plan"], "\x1b[31m red \x1b]52;c;xx\x07")
 	f.Add(place["plan"], "no, I mean the neck") // took the depth back and set nothing
-	f.Add(place["plan"], "r70") // a needle that is not in work began the making
+	f.Add(place["plan"], "r70")                 // a needle that is not in work began the making
 	f.Add(place["plan"], strings.Repeat("what if ", 300))
 	f.Add(place["plan"], "what if 2x2\nand 4 cm\nundo\nkeep\nundo 2\nno, I meant rows")
 	f.Add(place["making"], "next\nback\n2x2\nundo\ndone 3 rows\nneck 45 cm\nyes")

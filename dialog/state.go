@@ -28,6 +28,7 @@ type State struct {
 	Amount  listen.Ask   // a change whose amount was asked for
 	Apart   [2]string    // two troubles being told apart
 	Making  Making       // where she stands at the machine
+	Warned  []Warned     // cautions said in full of late
 
 	Depth  int    // how many changes can be undone
 	Redone bool   // this turn brought back what an undo had taken
@@ -74,6 +75,7 @@ type stateJSON struct {
 	Apart   [2]string         `json:"apart,omitzero"`
 	Amount  listen.Ask        `json:"amount,omitzero"`
 	Making  Making            `json:"making"`
+	Warned  []Warned          `json:"warned,omitempty"`
 	Depth   int               `json:"depth,omitempty"`
 	Undone  bool              `json:"undone,omitempty"` // an undo can be taken back
 	Redone  bool              `json:"redone,omitempty"`
@@ -83,7 +85,7 @@ type stateJSON struct {
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Making: s.Making, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Making: s.Making, Warned: s.Warned, Depth: s.Depth,
 		Undone: s.undone != nil, Redone: s.Redone,
 	})
 }
@@ -97,7 +99,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Making: j.Making, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Making: j.Making, Warned: j.Warned, Depth: j.Depth,
 		Redone: j.Redone,
 	}
 	if j.Undone {

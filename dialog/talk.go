@@ -113,14 +113,15 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	clean, _ := listen.Clean(line)
 	c := t.at(s, clean)
 	c.m = t.hear(line, c.context())
-	if c.m.In == "" {
-		return c.run()
+	only := c.m.In // a unit for this answer
+	if only != "" {
+		c.s.Unit = string(only)
 	}
-	unit := s.Unit
-	c.s.Unit = string(c.m.In) // for this answer
 	next, reply := c.run()
-	next.Unit = unit
-	return next, reply
+	if only != "" {
+		next.Unit = s.Unit
+	}
+	return c.withWarned(next), reply
 }
 
 // turn is one line being answered.
@@ -135,6 +136,7 @@ type turn struct {
 	about   *engine.Inputs // inputs of the plan the reply is about, nil for the standing one
 	order   Order
 	more    []string // cautions of the answer besides the plan's own
+	warned  []Warned // cautions that it says in full
 	solved  []solved
 }
 

@@ -128,16 +128,6 @@ func (c *turn) cardText(card rules.Card) string {
 	return text + c.fibreText(card) + c.cautionText(card)
 }
 
-func (c *turn) cautionText(card rules.Card) string {
-	text := ""
-	for _, id := range card.List("caution") {
-		if k, ok := c.book.Card("cautions", id); ok {
-			text += "\n\n**Caution:** " + k.Text
-		}
-	}
-	return text
-}
-
 // onShow shows a part of what stands.
 func (c *turn) onShow() (State, Reply) {
 	if c.m.Name != "" {
