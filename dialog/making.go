@@ -78,6 +78,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.rowsOut(w)
 	case "latched":
 		return c.upTo(w)
+	case "undone":
+		return c.undone(w)
 	case "way":
 		return c.chooseWay(w)
 	case "where":

@@ -90,7 +90,8 @@ func RowSpan(from, to int) string {
 
 // KnitRows says what to knit when done rows are knitted and the rows up to
 // and including to stand at one setting: the dial now, the rows, and the next
-// change before it comes.
+// change before it comes. Clicks are ordered once, when they are due, and with
+// where the dial stands after them: an order read twice must not be done twice.
 func KnitRows(rows []engine.TensionRow, done, to int) string {
 	now := rows[done]
 	var b strings.Builder
@@ -98,7 +99,7 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 	case done == 0:
 		b.WriteString("Set " + setTo(now) + ". ")
 	case rows[done-1].Clicks != now.Clicks:
-		b.WriteString(upper(TurnTo(rows[done-1], now)) + " now. ")
+		b.WriteString(upper(TurnTo(rows[done-1], now)) + " now" + standsThen(now) + ". ")
 	default:
 		b.WriteString("Leave the dial " + standsAt(now) + ". ")
 	}
@@ -106,6 +107,8 @@ func KnitRows(rows []engine.TensionRow, done, to int) string {
 	switch {
 	case to == len(rows):
 		fmt.Fprintf(&b, " Row %d is the last.", to)
+	case rows[to].Clicks != now.Clicks && now.Dial == nil:
+		fmt.Fprintf(&b, " The dial changes before row %d.", to+1)
 	case rows[to].Clicks != now.Clicks:
 		fmt.Fprintf(&b, " After row %d %s.", to, TurnTo(now, rows[to]))
 	}
@@ -126,7 +129,18 @@ func standsAt(r engine.TensionRow) string {
 	if r.Dial != nil {
 		return "at " + dialNumber(*r.Dial)
 	}
-	return "as it is"
+	if r.Clicks == 0 {
+		return "at the garment's number"
+	}
+	return "as it is, at " + DialNow(r)
+}
+
+// standsThen is where the dial stands once clicks are turned.
+func standsThen(r engine.TensionRow) string {
+	if r.Dial != nil {
+		return ""
+	}
+	return ", to " + DialNow(r)
 }
 
 // TurnTo is the change from one row to the next, as it is done.

@@ -17,7 +17,7 @@ func (r *reading) settled(m Meaning) Meaning {
 			m = a
 		}
 	}
-	if m.Kind == Trouble && m.Card == "lost-place" && r.ctx.Making {
+	if m.Kind == Trouble && m.Card == "lost-place" && r.ctx.Making || r.asksWhetherDone(m) {
 		return Meaning{Kind: Step, Move: Move{What: "where"}} // her place is kept
 	}
 	if m.Kind == Trouble {

@@ -69,7 +69,7 @@ type Set struct {
 
 // Move is where the knitter wants to go, or says she is, in the making.
 type Move struct {
-	What   string // next finished back where repeat skip start done row ripped latched way goto spoils
+	What   string // next finished back where repeat skip start done undone row ripped latched way goto spoils
 	Count  int    // rows done
 	Row    int    // the row she is on
 	Needle string // the needle she has come to
