@@ -112,10 +112,17 @@ func (c *turn) onHowTo() (State, Reply) {
 			return c.s, c.reply("howto", "**Caution:** "+card.Text)
 		}
 	}
+	if c.m.Topic == "term" {
+		card, ok = c.book.Card("terms", c.m.Card)
+	}
 	if !ok {
 		return c.onUnclear(listen.Problem{Code: "not-understood"})
 	}
-	return c.s, c.reply("howto", c.cardText(card))
+	text := c.cardText(card)
+	if more, ok := c.book.Card("howto", card.Fields["more"]); ok {
+		text += " More: *" + lower(more.Fields["title"]) + "*."
+	}
+	return c.s, c.reply("howto", text)
 }
 
 // cardText is a card with its title, the plan's numbers filled in, and its

@@ -10,10 +10,10 @@ import (
 var needed = []string{"keys", "results", "ribs", "sources"}
 
 // named are the files whose words name one thing each.
-var named = []string{"keys", "results", "ribs"}
+var named = []string{"keys", "results", "ribs", "terms"}
 
 // filled are the files whose texts may hold {key}.
-var filled = []string{"keys", "results", "howto", "steps", "troubles", "cautions"}
+var filled = []string{"keys", "results", "howto", "steps", "troubles", "cautions", "terms"}
 
 // check looks at what the files say about each other. names are the files
 // that were found.

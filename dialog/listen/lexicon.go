@@ -41,6 +41,7 @@ type Lexicon struct {
 	rare   func() *speller
 	shorts map[string]string // abbreviations, written in full before anything else
 	slips  map[string]string // slips of the finger that make another word
+	terms  terms
 	spans  map[engine.Key]rules.KeyCard
 	labels []rules.KeyCard // the numbers whose names are of three words or more
 	// senses are words by what they tell beside others, stepCards the steps in
@@ -136,6 +137,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["rows"] != "", x.learnAll(c.List("named"))})
 	}
 	x.addSentences(book.Cards("sentences"))
+	x.learnTerms()
 	for _, names := range x.names {
 		slices.SortStableFunc(names, func(a, b *name) int { return len(b.stems) - len(a.stems) })
 	}

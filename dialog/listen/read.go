@@ -103,6 +103,7 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).amount,
 		(*reading).decidedAnd,
 		(*reading).chat,
+		(*reading).term,
 		(*reading).tale,
 		(*reading).vague,
 		(*reading).safety,
