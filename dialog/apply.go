@@ -89,10 +89,23 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 		case unusual:
 			a.unusual = append(a.unusual, s.Key)
 		}
-		a.in = exclusive(a.replaced(s.Key), s.Key).With(s.Key, v)
+		a.in = exclusive(a.replaced(s.Key), s.Key).With(s.Key, storable(v))
 	}
 	a.keys = append(engine.WithoutKey(a.keys, s.Key), s.Key)
 	return listen.Problem{}
+}
+
+// longestKept is how many characters of a number the notebook reads back.
+const longestKept = 48
+
+// storable is v, to a millionth where part on part ("1.2345678 % bigger", again
+// and again) has made its exact fraction too long to keep.
+func storable(v engine.Num) engine.Num {
+	if len(v.String()) <= longestKept {
+		return v
+	}
+	const part = 1_000_000
+	return engine.Frac(int64(v.Mul(engine.Int(part)).Round()), part)
 }
 
 // textKey is k where it is a word or a list, and no key else.

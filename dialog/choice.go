@@ -68,7 +68,7 @@ func (c *turn) whyChoice(p *engine.Plan, k engine.Key, v string) (State, Reply) 
 		text += "\n\nWith it I take, until you say otherwise: " + b + "."
 	}
 	if card.Why != "" {
-		text += "\n\nWhat it settles: " + card.Why
+		text += "\n\nWhat it settles: " + c.voice().Fill(card.Why, c.plan())
 	}
 	if s := c.voice().Sources(card.Source); s != "" {
 		text += "\n\nSource: " + s + "."

@@ -38,7 +38,7 @@ func (c *turn) onCompare() (State, Reply) {
 	}
 	if c.m.Topic == "with-without" {
 		card, _ := c.book.Key(c.m.Keys[0])
-		sides[1].Good = card.Why + " " + card.UsualText
+		sides[1].Good = c.voice().Fill(card.Why+" "+card.UsualText, sides[1].Plan)
 	}
 	if len(sides) < 2 {
 		return c.s, c.reply("compare", "Compare what with what? For example: *compare 1x1 and 2x2*.")

@@ -115,10 +115,11 @@ func (c *turn) notForgotten() string {
 func (c *turn) forgottenText(p *engine.Plan) string {
 	row, was, _, _ := c.forgotten(p)
 	actual := clicksOf(p.Tension())
-	for i := row - 1; i < c.s.Making.Row; i++ {
+	knitted := min(c.s.Making.Row, len(actual)) // a plan since changed may have fewer
+	for i := row - 1; i < knitted; i++ {
 		actual[i] = was
 	}
-	return c.layersText(p, actual, row, c.s.Making.Row-row+1)
+	return c.layersText(p, actual, row, knitted-row+1)
 }
 
 // slipClicks is, for the clicks a row was to have, those it was knitted with.

@@ -78,30 +78,33 @@ func FewestStages(in Inputs, share Num) (n int, p *Plan, ok bool) {
 // cut takes more than a share; ok is false where the neck is not known or no
 // count does.
 func LargestFirst(in Inputs, share Num) (first int, p *Plan, ok bool) {
-	return searchFirst(in, func(q *Plan) bool { return !share.Less(q.Yoke.Stages[q.Yoke.Steepest-1].Share()) })
+	return searchFirst(in, func(y *YokePlan) bool { return !share.Less(y.Stages[y.Steepest-1].Share()) })
 }
 
 // FirstFor is the most stitches of the first stage with which a stage, from 1,
 // has no more than count.
 func FirstFor(in Inputs, stage, count int) (first int, p *Plan, ok bool) {
-	return searchFirst(in, func(q *Plan) bool {
-		return stage <= len(q.Yoke.Stages) && q.Yoke.Stages[stage-1].Count <= count
-	})
+	return searchFirst(in, func(y *YokePlan) bool { return stage <= len(y.Stages) && y.Stages[stage-1].Count <= count })
 }
 
-// searchFirst is the largest first stage whose plan does; plans that cannot be
-// do not.
-func searchFirst(in Inputs, does func(*Plan) bool) (first int, p *Plan, ok bool) {
+// searchFirst is the largest first stage whose yoke does; plans that cannot be
+// do not. Only the yoke is worked out for each of the thousands of counts.
+func searchFirst(in Inputs, does func(*YokePlan) bool) (first int, p *Plan, ok bool) {
 	in = in.Without(StageHad).Without(YokeStitches).Without(KeyChart)
-	neck := Solve(in.With(YokeFirst, Int(maxStitches/2))).Yoke
-	if neck == nil || neck.Spec.Neck == 0 {
+	band := Solve(in.With(YokeFirst, Int(maxStitches/2)))
+	if band.Yoke == nil || band.Yoke.Spec.Neck == 0 {
 		return 0, nil, false
 	}
-	for n := neck.Spec.Neck + 1; n <= min(maxStitches, 8*neck.Spec.Neck); n++ {
-		q := Solve(in.With(YokeFirst, wholeNum(n)))
-		if q.Yoke.Stages != nil && does(q) {
-			first, p, ok = n, q, true
+	neck := band.Yoke.Spec.Neck
+	for n := neck + 1; n <= min(maxStitches, 8*neck); n++ {
+		q := Plan{In: in.With(YokeFirst, wholeNum(n)), BandStitches: band.BandStitches}
+		q.solveYoke()
+		if q.Yoke.Stages != nil && does(q.Yoke) {
+			first, ok = n, true
 		}
 	}
-	return first, p, ok
+	if !ok {
+		return 0, nil, false
+	}
+	return first, Solve(in.With(YokeFirst, wholeNum(first))), true
 }

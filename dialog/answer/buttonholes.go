@@ -173,7 +173,7 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 	at := func(col int) int { return col * wide / n }
 	line, numbers := []byte(strings.Repeat("-", wide)), []byte(strings.Repeat(" ", wide+1))
 	if end := NeckbandStitches(p); end > 0 {
-		for i := at(n - end); i < wide; i++ {
+		for i := at(max(0, n-end)); i < wide; i++ {
 			line[i] = '='
 		}
 	}

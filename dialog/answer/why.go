@@ -16,7 +16,7 @@ func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bo
 	if said.Has(k) && said.Same(p.In, k) {
 		text := fmt.Sprintf("%s is **%s** because you told me.", upper(v.Label(k)), v.Value(p, k))
 		if card, ok := v.Book.Key(k); ok && card.Question == "" && card.Why != "" {
-			text += " " + card.Why
+			text += " " + v.Fill(card.Why, p)
 		}
 		return text, true
 	}
