@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"strings"
 
@@ -83,8 +82,15 @@ func (c *chat) openProject(name string) (text string, alone bool) {
 	var err error
 	if name == "" {
 		note, err = c.shelf.fresh()
-	} else if states, note, err = c.shelf.open(name); errors.Is(err, notebook.ErrBusy) && strings.EqualFold(name, c.shelf.name()) {
-		return called(c.shelf.name()) + " is the one open here.", false
+	} else {
+		found, _ := notebook.Find(c.shelf.folder, name) // or a new one
+		if found != "" && found == c.shelf.name() {
+			return called(found) + " is the one open here.", false
+		}
+		if text := c.shelf.twin(found); text != "" {
+			return text, false
+		}
+		states, note, err = c.shelf.open(name)
 	}
 	if err != nil {
 		return trouble(name, err), false
@@ -94,6 +100,16 @@ func (c *chat) openProject(name string) (text string, alone bool) {
 		now = "A new project, " + called(c.shelf.name()) + "."
 	}
 	return join(now, note, c.standing(states)), true
+}
+
+// twin says that a project cannot be reached from the one that is open here: where
+// two files differ only in case, put there by other programs, one lock is for both.
+// "" where that is not so.
+func (s *shelf) twin(name string) string {
+	if here := s.name(); name != here && strings.EqualFold(name, here) {
+		return called(name) + " and " + called(here) + ", which is open here, differ only in their capital letters. Open another project first, then this one."
+	}
+	return ""
 }
 
 // standing takes over the states of a project and says where it stands.
@@ -151,21 +167,15 @@ func (c *chat) askDelete(name string) (text string, alone bool) {
 	if name == "" {
 		name = c.shelf.name()
 	}
-	clean, err := notebook.CleanName(name)
+	found, err := notebook.Find(c.shelf.folder, name)
 	if err != nil {
 		return trouble(name, err), false
 	}
-	list, err := notebook.List(c.shelf.folder)
-	if err != nil {
-		return trouble(name, err), false
+	if text := c.shelf.twin(found); text != "" {
+		return text, false
 	}
-	for _, p := range list {
-		if strings.EqualFold(p.Name, clean) {
-			c.doomed = p.Name
-			return "Delete " + called(p.Name) + " and everything said in it? This cannot be undone. Only *yes* deletes it.", true
-		}
-	}
-	return trouble(name, notebook.ErrNone), false
+	c.doomed = found
+	return "Delete " + called(found) + " and everything said in it? This cannot be undone. Only *yes* deletes it.", true
 }
 
 // deleteNow deletes the project that was asked about, and begins a new one if

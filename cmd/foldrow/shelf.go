@@ -106,10 +106,18 @@ func (s *shelf) fresh() (string, error) {
 		if taken[name] {
 			continue
 		}
-		_, note, err := s.open(name)
+		b, r, err := notebook.Open(s.folder, name)
 		if errors.Is(err, notebook.ErrBusy) {
 			continue // another window was faster
 		}
+		if err != nil {
+			return "", err
+		}
+		if len(b.Entries()) > 0 || r.ReadOnly != nil {
+			_ = b.Close() // another window began it since, and has left it
+			continue
+		}
+		_, note, err := s.take(b, r)
 		return note, err
 	}
 }

@@ -31,22 +31,12 @@ func (c *chat) begin() (status int, done bool) {
 		return 0, false
 	}
 	for _, p := range list {
-		if last, ok := lastSaid(folder, p.Name); ok {
+		if last, ok := notebook.Last(folder, p.Name); ok {
 			return c.offer(p.Name, last)
 		}
 	}
 	c.beginFresh()
 	return 0, false
-}
-
-// lastSaid is the last turn of a project, as far as it can be read now.
-func lastSaid(folder, name string) (notebook.Entry, bool) {
-	b, _, err := notebook.Read(folder, name)
-	if err != nil {
-		return notebook.Entry{}, false
-	}
-	defer b.Close()
-	return b.Last()
 }
 
 // offer asks whether to go on with the last used project. On a terminal any

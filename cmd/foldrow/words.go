@@ -83,6 +83,9 @@ func trouble(name string, err error) string {
 	case errors.Is(err, notebook.ErrNoHome):
 		return "No home folder is known, so nothing is kept. Set FOLDROW_STATE or give -state to keep it."
 	}
+	if r, ok := errors.AsType[*notebook.ReadError](err); ok {
+		return called(name) + " cannot be read: " + literal(reason(r.Err), 200) + ". It is left as it is."
+	}
 	return "The notebook cannot be written: " + literal(reason(err), 200) + "."
 }
 

@@ -47,7 +47,19 @@ func reason(err error) string {
 	return err.Error()
 }
 
-// Book is an open project.
+// ReadError says that what stands on the disk could not be read: a fault of the
+// disk, or a file too large for a notebook. Err is the reason. The file is as it was.
+type ReadError struct {
+	Path string
+	Err  error
+}
+
+func (e *ReadError) Error() string { return "the notebook cannot be read: " + reason(e.Err) }
+
+// Unwrap is the reason.
+func (e *ReadError) Unwrap() error { return e.Err }
+
+// Book is an open project. Only load makes one whole.
 type Book struct {
 	name, folder string
 	file         *os.File     // nil when reading only, once it was read
@@ -174,12 +186,23 @@ func (b *Book) Close() error {
 	if b.file == nil {
 		return nil
 	}
+	unused := b.unused() // asked while the file is open: its place on the disk is not given to another
 	err := b.file.Close()
 	if b.lock != nil {
-		if len(b.entries) == 0 && b.readOnly == nil {
+		if unused {
 			err = errors.Join(err, os.Remove(b.path(ending)))
 		}
 		dropLock(b.lock)
 	}
 	return err
+}
+
+// unused reports that the file holds nothing, and that it is ours that stands in
+// the folder: somebody may have put a copy from elsewhere in its place.
+func (b *Book) unused() bool {
+	if len(b.entries) > 0 || b.readOnly != nil || b.inPlace() != nil {
+		return false
+	}
+	info, err := b.file.Stat()
+	return err == nil && info.Size() == 0
 }

@@ -3,7 +3,10 @@ package notebook
 import (
 	"errors"
 	"os"
+	"path/filepath"
 	"runtime"
+	"strings"
+	"unicode"
 
 	"github.com/gofrs/flock"
 )
@@ -36,6 +39,24 @@ func lock(path string) (*flock.Flock, error) {
 		_ = l.Unlock()
 	}
 	return nil, ErrBusy
+}
+
+// lockPath is the lock of all projects whose names differ only in case.
+func lockPath(folder, name string) string {
+	return filepath.Join(folder, strings.Map(foldRune, name)+".lock")
+}
+
+// foldRune gives the same letter for all that strings.EqualFold takes for one: the
+// first of the small ones, or of all where none is small.
+func foldRune(r rune) rune {
+	best := r
+	for f := unicode.SimpleFold(r); f != r; f = unicode.SimpleFold(f) {
+		small, before := unicode.ToLower(f) == f, unicode.ToLower(best) == best
+		if small && !before || small == before && f < best {
+			best = f
+		}
+	}
+	return best
 }
 
 // dropLock removes the lock file and lets the lock go, in the order that the

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"time"
 
@@ -55,7 +56,7 @@ func Rename(folder, from, to string) error {
 			return &WriteError{new + ending, err}
 		}
 		for _, side := range sideCopies(old) {
-			_ = os.Rename(side, new+side[strings.LastIndex(side, sideMark):])
+			_ = os.Rename(side, freeSide(side, new))
 		}
 		return nil
 	})
@@ -101,15 +102,12 @@ func readWhole(path string) ([]byte, error) {
 // Delete removes a project that no window has open, with its side copies. The
 // asking is the caller's. ErrNone, ErrBusy, *NameError or *WriteError.
 func Delete(folder, project string) error {
-	name, exists, err := resolve(folder, project)
+	name, err := Find(folder, project)
 	if err != nil {
 		return err
 	}
-	if !exists {
-		return ErrNone
-	}
 	base := filepath.Join(folder, name)
-	l, err := lock(base + ".lock")
+	l, err := lock(lockPath(folder, name))
 	if err != nil {
 		return lockError(base, err)
 	}
@@ -126,14 +124,12 @@ func Delete(folder, project string) error {
 
 // withTwo finds the first project and calls do with the paths of both, less
 // their endings, while it holds the second's name and, if the first is to go
-// away, the first. Only the case of the letters may change in place.
+// away, the first. Only the case of the letters may change in place; one lock
+// holds both names then.
 func withTwo(folder, from, to string, goes bool, do func(old, new string) error) error {
-	old, exists, err := resolve(folder, from)
+	old, err := Find(folder, from)
 	if err != nil {
 		return err
-	}
-	if !exists {
-		return ErrNone
 	}
 	name, err := CleanName(to)
 	if err != nil {
@@ -142,31 +138,45 @@ func withTwo(folder, from, to string, goes bool, do func(old, new string) error)
 	oldBase, newBase := filepath.Join(folder, old), filepath.Join(folder, name)
 	recase := goes && old != name && strings.EqualFold(old, name)
 	if !recase {
-		l, err := lock(newBase + ".lock")
+		l, err := lock(lockPath(folder, name))
 		if errors.Is(err, ErrBusy) {
 			return ErrExists
 		}
 		if err != nil {
-			return &WriteError{newBase + ".lock", err}
+			return lockError(newBase, err)
 		}
 		defer dropLock(l)
 		// Asked only now, because nobody can take the name any more.
-		if _, taken, err := resolve(folder, to); taken || err != nil {
-			return errors.Join(err, ErrExists)
+		if _, taken := find(folder, name); taken {
+			return ErrExists
 		}
 	}
 	if goes {
-		l, err := lock(oldBase + ".lock")
+		l, err := lock(lockPath(folder, old))
 		if err != nil {
 			return lockError(oldBase, err)
 		}
 		defer dropLock(l)
+	}
+	if recase && another(oldBase+ending, newBase+ending) {
+		return ErrExists
 	}
 	if err := do(oldBase, newBase); err != nil {
 		return err
 	}
 	syncFolder(folder)
 	return nil
+}
+
+// another reports that a file of its own stands at there. On disks that do not tell
+// case apart the same file answers to both names.
+func another(here, there string) bool {
+	second, err := os.Lstat(there)
+	if err != nil {
+		return false
+	}
+	first, err := os.Lstat(here)
+	return err != nil || !os.SameFile(first, second)
 }
 
 func lockError(base string, err error) error {
@@ -187,4 +197,14 @@ func sideCopies(base string) []string {
 		}
 	}
 	return paths
+}
+
+// freeSide is where a side copy goes when its project is called new: under its own
+// number, or the next where another project of that name has left one.
+func freeSide(side, new string) string {
+	path := new + side[strings.LastIndex(side, sideMark):]
+	for n := 1; another(side, path); n++ {
+		path = new + sideMark + strconv.Itoa(n) + ".txt"
+	}
+	return path
 }

@@ -66,18 +66,38 @@ func reserved(name string) bool {
 // as it was first written: names that differ only in case are one project,
 // because they are one file on many disks.
 func resolve(folder, asked string) (name string, exists bool, err error) {
-	name, err = CleanName(asked)
-	if err != nil {
+	if name, err = CleanName(asked); err != nil {
 		return "", false, err
 	}
+	name, exists = find(folder, name)
+	return name, exists, nil
+}
+
+// find is resolve for a clean name. Where two files differ only in case all the
+// same, put there by other programs, the one written as asked is meant.
+func find(folder, clean string) (name string, exists bool) {
 	files, _ := os.ReadDir(folder)
+	name = clean
 	for _, f := range files {
-		have, ok := projectOf(f.Name())
-		if ok && strings.EqualFold(have, name) {
-			return have, true, nil
+		switch have, ok := projectOf(f.Name()); {
+		case !ok:
+		case have == clean:
+			return have, true
+		case !exists && strings.EqualFold(have, clean):
+			name, exists = have, true
 		}
 	}
-	return name, false, nil
+	return name, exists
+}
+
+// Find is the name of the project that is meant by what was asked. ErrNone or a
+// *NameError.
+func Find(folder, asked string) (string, error) {
+	name, exists, err := resolve(folder, asked)
+	if err == nil && !exists {
+		err = ErrNone
+	}
+	return name, err
 }
 
 const ending = ".jsonl"

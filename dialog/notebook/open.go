@@ -2,7 +2,6 @@ package notebook
 
 import (
 	"errors"
-	"io"
 	"os"
 	"path/filepath"
 )
@@ -18,27 +17,30 @@ type Report struct {
 
 // Open opens or creates the project and takes its lock: ErrBusy if another
 // window has it, a *NameError for a name that will not do, a *WriteError where
-// there is nothing to read and nothing can be written. A file that can be read
-// but not written is opened for reading only; the Report says so.
+// there is nothing to read and nothing can be written, a *ReadError where what is
+// there cannot be read. A file that can be read but not written is opened for
+// reading only; the Report says so.
 func Open(folder, project string) (*Book, Report, error) {
-	name, exists, err := resolve(folder, project)
+	asked, err := CleanName(project)
 	if err != nil {
 		return nil, Report{}, err
 	}
 	if err := makeFolder(folder); err != nil {
 		return nil, Report{}, err
 	}
-	b := &Book{name: name, folder: folder}
-	b.lock, err = lock(b.path(".lock"))
+	held, err := lock(lockPath(folder, asked))
 	if errors.Is(err, ErrBusy) {
 		return nil, Report{}, err
 	}
+	// Looked for only now, because nobody can begin it in other letters any more.
+	name, exists := find(folder, asked)
+	b := &Book{name: name, folder: folder, lock: held}
 	if err == nil {
 		b.file, err = openFile(b.path(ending), os.O_RDWR|os.O_APPEND|os.O_CREATE)
 	}
 	if err != nil {
-		if b.lock != nil {
-			_ = b.lock.Unlock()
+		if held != nil {
+			dropLock(held)
 		}
 		err = &WriteError{b.path(ending), err}
 		if !exists || errors.Is(err, ErrLink) {
@@ -49,7 +51,14 @@ func Open(folder, project string) (*Book, Report, error) {
 	if !exists {
 		syncFolder(folder)
 	}
-	return b.load()
+	rep, err := b.load()
+	if err != nil {
+		// Not Close: what could not be read is not for us to tidy up.
+		_ = b.file.Close()
+		dropLock(held)
+		return nil, rep, err
+	}
+	return b, rep, nil
 }
 
 // Read opens the project for reading only and without its lock, as a second
@@ -68,13 +77,13 @@ func readOnly(folder, name string, why error) (*Book, Report, error) {
 	if b.file, err = openFile(b.path(ending), os.O_RDONLY); err != nil {
 		return nil, Report{}, err
 	}
-	b, rep, err := b.load()
-	if err != nil {
-		return nil, rep, err
-	}
+	rep, err := b.load()
 	// On Windows a file that anyone has open can be neither renamed nor removed.
 	_ = b.file.Close()
 	b.file = nil
+	if err != nil {
+		return nil, rep, err
+	}
 	return b, rep, nil
 }
 
@@ -88,12 +97,12 @@ func openFile(path string, flag int) (*os.File, error) {
 func (b *Book) path(end string) string { return filepath.Join(b.folder, b.name+end) }
 
 // load reads the file and, unless the book is read-only, puts right what can
-// be put right.
-func (b *Book) load() (*Book, Report, error) {
+// be put right. After an error, a *ReadError, the book knows nothing of the file
+// and must not be closed, only its file.
+func (b *Book) load() (Report, error) {
 	data, err := readAll(b.file)
 	if err != nil {
-		b.Close()
-		return nil, Report{}, err
+		return Report{}, err
 	}
 	r := read(data)
 	b.entries, b.size, b.open = r.entries, int64(r.good), r.open
@@ -106,7 +115,7 @@ func (b *Book) load() (*Book, Report, error) {
 		rep.Cut, rep.SideCopy = b.mend(r)
 	}
 	rep.ReadOnly = b.readOnly
-	return b, rep, nil
+	return rep, nil
 }
 
 // mend keeps a copy of what is damaged, then cuts the file back to its
@@ -126,18 +135,4 @@ func (b *Book) mend(r reading) (cut int, copied string) {
 	// If this fails now, Append tries again before it writes.
 	_ = b.settle()
 	return cut, copied
-}
-
-// readAll reads f whole with one buffer of its size, not a growing one.
-func readAll(f *os.File) ([]byte, error) {
-	info, err := f.Stat()
-	if err != nil {
-		return nil, err
-	}
-	data := make([]byte, info.Size())
-	n, err := io.ReadFull(io.NewSectionReader(f, 0, info.Size()), data)
-	if errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) {
-		err = nil
-	}
-	return data[:n], err
 }

@@ -1,5 +1,88 @@
 package notebook
 
+import (
+	"bytes"
+	"errors"
+	"io"
+	"os"
+)
+
+// ErrLarge says that a file is too large to be a notebook.
+var ErrLarge = errors.New("the file is too large for a notebook")
+
+// maxSize is the largest file read, in bytes: some hundred thousand turns. What is
+// larger came there by mistake and would not fit in memory.
+const maxSize = 1 << 30
+
+// tailSize is how much of a file's end is read for its last entry, in bytes: many
+// times what one takes.
+const tailSize = 1 << 18
+
+// readAll reads f whole with one buffer of its size, not a growing one. Errors are
+// *ReadError.
+func readAll(f *os.File) ([]byte, error) {
+	info, err := f.Stat()
+	if err == nil && info.Size() > maxSize {
+		err = ErrLarge
+	}
+	if err != nil {
+		return nil, &ReadError{f.Name(), err}
+	}
+	return readFrom(f, 0, info.Size())
+}
+
+// readFrom reads size bytes, or less if the file ends before.
+func readFrom(f *os.File, from, size int64) ([]byte, error) {
+	data := make([]byte, size)
+	n, err := io.ReadFull(io.NewSectionReader(f, from, size), data)
+	if err != nil && !errors.Is(err, io.EOF) && !errors.Is(err, io.ErrUnexpectedEOF) {
+		return nil, &ReadError{f.Name(), err}
+	}
+	return data[:n], nil
+}
+
+// Last is the latest turn of a project, for telling it apart from others, without
+// opening it: the end of the file is enough where that is whole. False if there is
+// none or it cannot be read.
+func Last(folder, project string) (Entry, bool) {
+	name, _, err := resolve(folder, project)
+	if err != nil {
+		return Entry{}, false
+	}
+	if e, ok := lastLine((&Book{name: name, folder: folder}).path(ending)); ok {
+		return e, true
+	}
+	b, _, err := Read(folder, name)
+	if err != nil {
+		return Entry{}, false
+	}
+	return b.Last()
+}
+
+// lastLine is the entry in a file's last line, false if that is not a whole one.
+func lastLine(path string) (Entry, bool) {
+	f, err := openFile(path, os.O_RDONLY)
+	if err != nil {
+		return Entry{}, false
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil || info.Size() > maxSize {
+		return Entry{}, false
+	}
+	from := max(0, info.Size()-tailSize)
+	tail, err := readFrom(f, from, info.Size()-from)
+	if err != nil {
+		return Entry{}, false
+	}
+	line, ended := bytes.CutSuffix(tail, []byte("\n"))
+	start := bytes.LastIndexByte(line, '\n') + 1
+	if !ended || start == 0 && from > 0 {
+		return Entry{}, false
+	}
+	return decode(line[start:])
+}
+
 // reading is what a notebook's bytes hold. The entries before the first bad
 // line stand; nothing after it is believed.
 type reading struct {
