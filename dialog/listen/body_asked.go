@@ -47,14 +47,6 @@ func (r *reading) kindsAsked() (Meaning, bool) {
 	return Meaning{}, false
 }
 
-// twoNecks: "neck base and middle neck, what is the difference".
-func (r *reading) twoNecks() (Meaning, bool) {
-	if !r.l.has("base") || !r.l.has("middle", "mid", "halfway", "half") || !r.l.has("neck") || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(Why) {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: HowTo, Card: "measure-neck-person"}, true
-}
-
 // babyOpening: "why so big an opening for a baby".
 func (r *reading) babyOpening() (Meaning, bool) {
 	if !r.cue(Why) && !(r.asks() && r.l.has("need", "want") && r.l.has("opening", "slit")) || !r.l.has("baby", "babies", "toddler", "newborn", "child", "children", "infant") || !r.l.has("opening", "slit", "open", "big", "wide", "button") || len(r.l.quantities()) > 0 || r.l.has("safe", "chok", "choke") {
@@ -101,17 +93,6 @@ func (r *reading) estimates() (Meaning, bool) {
 		return Meaning{Kind: Show, Topic: "estimates"}, true
 	}
 	return Meaning{}, false
-}
-
-// dialMeans: "what does dial 6 mean on my machine".
-func (r *reading) dialMeans() (Meaning, bool) {
-	if !r.asks() || !r.l.has("dial") || !r.l.has("mean", "means") || len(r.l.quantities()) != 1 || r.cue(WhatIf) && r.l.has("if") {
-		return Meaning{}, false
-	}
-	if q := r.l.tokens[r.l.quantities()[0]].q; q.Unit == "row" || q.Unit == "st" {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: HowTo, Card: "dial"}, true
 }
 
 // stepsChange: "what changes in the steps" with this kind of band.

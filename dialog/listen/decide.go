@@ -106,14 +106,6 @@ func (r *reading) refused() (Meaning, bool) {
 	return r.unclear(), true
 }
 
-// helpFirst takes the wordier ways to ask for help before a card can.
-func (r *reading) helpFirst() (Meaning, bool) {
-	if r.cues[Help].weight < 4 || r.ctx.Making && r.cue(Step) || r.troubleSure() && r.clauses() != nil {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: Help}, true
-}
-
 func (r *reading) help() (Meaning, bool) {
 	if r.cue(Help) && !(r.ctx.Making && r.cue(Step)) {
 		return Meaning{Kind: Help}, true

@@ -186,15 +186,6 @@ func (r *reading) show() (Meaning, bool) {
 	return m, true
 }
 
-// units: "can we do this in inches" wishes for another unit and nothing else.
-func (r *reading) units() (Meaning, bool) {
-	if c, ok := r.cues[Show]; !ok || c.topic != "plan" || r.counts() || len(r.l.quantities()) > 0 || len(r.results())+len(r.inputs()) > 0 {
-		return Meaning{}, false
-	}
-	m, ok := r.show()
-	return m, ok && m.Name != ""
-}
-
 // calibrate: measured values that set an effect.
 func (r *reading) calibrate() (Meaning, bool) {
 	supposed := r.cue(WhatIf) && r.l.has("if")
