@@ -78,43 +78,92 @@ func (x *Lexicon) marks(clean string, ctx Context) Meaning {
 	return Meaning{Kind: Unclear, Problem: Problem{Code: "no-words"}}
 }
 
-// reading is one line being decided.
-type reading struct {
-	x    *Lexicon
-	l    *Line
-	ctx  Context
-	cues map[Kind]cueHit
-	b    *binder
-}
+// reader reads a line as one kind of thing, or passes it on with false.
+type reader func(*reading) (Meaning, bool)
 
-type cueHit struct {
-	hit
-	topic, card string
-}
-
-// read decides what kind of line l is: the readers are asked in turn, and the
-// first that knows the line gives its meaning. Their order is the order of
-// precedence.
+// read decides what kind of line l is. The groups of readers are asked from
+// the surest to the least sure, in each group the readers in turn, and the
+// first that knows the line gives its meaning.
 func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 	x.mark(l)
 	r := &reading{x: x, l: l, ctx: ctx, cues: x.findCues(l, ctx)}
 	r.b = x.bind(l, ctx, r.asks() || r.nounFor() || r.cue(WhatIf) || r.cue(Compare) || r.cue(Shake) || ctx.Open == "keep")
-	for _, reader := range [...]func(*reading) (Meaning, bool){
+	m, ok := r.first((*reading).justAsked, (*reading).oneTopic, (*reading).decision, (*reading).partOrMachine,
+		(*reading).surely, (*reading).ofPlan, (*reading).likely)
+	if !ok {
+		m = r.unclear()
+	}
+	return r.settled(m)
+}
+
+// first is the meaning given by the first of the readers that knows the line.
+func (r *reading) first(readers ...reader) (Meaning, bool) {
+	for _, known := range readers {
+		if m, ok := known(r); ok {
+			return m, true
+		}
+	}
+	return Meaning{}, false
+}
+
+// justAsked: what answers the amount or the keeping that was just asked for,
+// what is no more than politeness or a word to explain, and a tale told in
+// several sentences, which no reader of single things may take apart.
+func (r *reading) justAsked() (Meaning, bool) {
+	return r.first(
 		(*reading).amount,
 		(*reading).decidedAnd,
 		(*reading).chat,
 		(*reading).term,
 		(*reading).tale,
 		(*reading).vague,
-		(*reading).safety,
-		(*reading).theDefault,
+	)
+}
+
+// oneTopic: readers that know one question each, by words that no other line
+// of theirs holds. Their order among themselves is free; a new question with
+// words of its own belongs here.
+func (r *reading) oneTopic() (Meaning, bool) {
+	return r.first(
 		(*reading).machineFit,
 		(*reading).whyChoice,
 		(*reading).babyOpening,
 		(*reading).compareChoices,
 		(*reading).compareThreads,
-		(*reading).askedChoice,
 		(*reading).kindsAsked,
+		(*reading).toldByMe,
+		(*reading).spreadAsked,
+		(*reading).rowAsked,
+		(*reading).loneButtons,
+		(*reading).tableNeck,
+		(*reading).yarnCount,
+		(*reading).yarnAsked,
+		(*reading).bodyOf,
+		(*reading).tightnessMeans,
+		(*reading).stepsChange,
+		(*reading).estimates,
+		(*reading).whichFirst,
+		(*reading).largestButton,
+		(*reading).overlapAsked,
+		(*reading).gaugeFor,
+		(*reading).stillSo,
+		(*reading).ribFor,
+		(*reading).countDoubted,
+		(*reading).edges,
+		(*reading).smallestNeck,
+		(*reading).passesWearer,
+		(*reading).mayHow,
+		(*reading).weakerEdge,
+	)
+}
+
+// decision: what is decided, answered, taken back or put on disk. Before it
+// stands only what has nothing to do with us or with the plan.
+func (r *reading) decision() (Meaning, bool) {
+	return r.first(
+		(*reading).safety,
+		(*reading).theDefault,
+		(*reading).askedChoice,
 		(*reading).beyond,
 		(*reading).keepOrDrop,
 		(*reading).openChoice,
@@ -123,31 +172,28 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).undo,
 		(*reading).notebook,
 		(*reading).noNumber,
-		(*reading).toldByMe,
 		(*reading).revise,
-		(*reading).spreadAsked,
-		(*reading).rowAsked,
-		(*reading).loneButtons,
-		(*reading).tableNeck,
+	)
+}
+
+// partOrMachine: what is said of the yoke and the fronts, of the step she is
+// at, and of what was measured.
+func (r *reading) partOrMachine() (Meaning, bool) {
+	return r.first(
 		(*reading).yoke,
-		(*reading).yarnCount,
-		(*reading).yarnAsked,
-		(*reading).bodyOf,
-		(*reading).weakerEdge,
-		(*reading).tightnessMeans,
-		(*reading).stepsChange,
-		(*reading).estimates,
-		(*reading).whichFirst,
-		(*reading).largestButton,
-		(*reading).overlapAsked,
 		(*reading).fronts,
 		(*reading).atMachine,
 		(*reading).calibrate,
-		(*reading).gaugeFor,
+	)
+}
+
+// surely: readers that take a line only where nearly all its words are theirs.
+// Some have a twin in ofPlan or likely that takes what is left.
+func (r *reading) surely() (Meaning, bool) {
+	return r.first(
 		(*reading).sureSentence,
 		(*reading).bestRib,
 		(*reading).judged,
-		(*reading).stillSo,
 		(*reading).aboutThat,
 		(*reading).order,
 		(*reading).meaningOf,
@@ -155,27 +201,33 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).shake,
 		(*reading).compare,
 		(*reading).refused,
-		(*reading).ribFor,
-		(*reading).countDoubted,
 		(*reading).asked,
 		(*reading).ifMishap,
-		(*reading).edges,
 		(*reading).surelyHow,
 		(*reading).plainNumber,
 		(*reading).foreseen,
 		(*reading).troubleFirst,
+	)
+}
+
+// ofPlan: questions about the plan and about plans supposed.
+func (r *reading) ofPlan() (Meaning, bool) {
+	return r.first(
 		(*reading).why,
 		(*reading).place,
-		(*reading).smallestNeck,
 		(*reading).passes,
-		(*reading).passesWearer,
-		(*reading).mayHow,
 		(*reading).served,
 		(*reading).whatIf,
 		(*reading).show,
 		(*reading).fits,
 		(*reading).backwards,
 		(*reading).number,
+	)
+}
+
+// likely: the best of what is left, from cards over plain values to guesses.
+func (r *reading) likely() (Meaning, bool) {
+	return r.first(
 		(*reading).howTo,
 		(*reading).step,
 		(*reading).trouble,
@@ -191,73 +243,5 @@ func (x *Lexicon) read(l *Line, ctx Context) Meaning {
 		(*reading).greeting,
 		(*reading).parted,
 		(*reading).outside,
-	} {
-		if m, ok := reader(r); ok {
-			return r.settled(m)
-		}
-	}
-	return r.settled(r.unclear())
-}
-
-// findCues is the wordiest phrasing of each kind that the line holds, of two
-// as wordy the first in rules/.
-func (x *Lexicon) findCues(l *Line, ctx Context) map[Kind]cueHit {
-	found := map[Kind]cueHit{}
-	for n, h := range x.cued.held(l) {
-		c := &x.cues[n]
-		if c.topic == "only-open" && ctx.Open != "keep" && !ctx.Confirm {
-			continue
-		}
-		if old, have := found[c.kind]; !have || h.weight > old.weight {
-			found[c.kind] = cueHit{hit: h, topic: c.topic, card: c.card}
-		}
-	}
-	return found
-}
-
-// hasSense reports whether the line holds a word of that sense, as rules/words.md
-// lists them.
-func (r *reading) hasSense(sense string) bool {
-	words := r.x.senses[sense]
-	for i := range r.l.tokens {
-		if t := &r.l.tokens[i]; t.q == nil && (words[t.stem] || words[t.text]) {
-			return true
-		}
-	}
-	return false
-}
-
-func (r *reading) cue(k Kind) bool { _, ok := r.cues[k]; return ok }
-
-func (r *reading) namesResult() bool {
-	for _, m := range r.l.mentions {
-		if m.result {
-			return true
-		}
-	}
-	return false
-}
-
-func (r *reading) unclear() Meaning {
-	m := Meaning{Kind: Unclear, Problem: r.b.problem}
-	if m.Problem.Code == "" {
-		m.Problem.Code = "not-understood"
-	}
-	for _, i := range r.l.quantities() {
-		q := r.l.tokens[i].q
-		if m.Problem.Code == "not-understood" && (q.Range || q.Problem != "") {
-			m.Problem = Problem{Code: q.Problem, Low: q.Value, High: q.High, Unit: q.Unit}
-			if q.Range {
-				m.Problem.Code = "range"
-			}
-		}
-		m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
-		m.Problem.Read = strings.TrimSpace(r.l.text[q.Start:q.End])
-	}
-	for _, n := range r.l.mentions {
-		if n.key != "" {
-			m.Keys = append(m.Keys, n.key)
-		}
-	}
-	return m
+	)
 }
