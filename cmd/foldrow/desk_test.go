@@ -29,7 +29,13 @@ type desk struct {
 // sit starts the program in a window of cols columns, with home as its home.
 func sit(t *testing.T, cols int, home string, env []string, args ...string) *desk {
 	t.Helper()
-	d := &desk{t: t, cmd: exec.Command(program(t), args...), screen: newScreen(cols), done: make(chan struct{})}
+	return sitAt(t, cols, home, env, exec.Command(program(t), args...))
+}
+
+// sitAt does so with whatever is to be started.
+func sitAt(t *testing.T, cols int, home string, env []string, cmd *exec.Cmd) *desk {
+	t.Helper()
+	d := &desk{t: t, cmd: cmd, screen: newScreen(cols), done: make(chan struct{})}
 	d.cmd.Env = append([]string{"HOME=" + home, "TERM=xterm", "PATH=" + os.Getenv("PATH"), "TZ=UTC"}, env...)
 	tty, slave, err := pty.Open()
 	if err != nil {

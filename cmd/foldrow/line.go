@@ -26,6 +26,7 @@ const maxHistory = 500
 type editor struct {
 	rl      *readline.Instance
 	tap     *tap
+	mode    *screenMode
 	resized func() // tells the library the width
 	paste   bool   // the line before came with more
 	cut     int    // characters refused in this line
@@ -34,7 +35,8 @@ type editor struct {
 // newEditor makes one on the program's own terminal. width is asked at each
 // prompt; words gives what can be completed now.
 func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
-	e := &editor{tap: &tap{in: readline.Stdin}}
+	raw := &readline.RawMode{}
+	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}}
 	atLeast := func() int { return max(width(), minWidth) }
 	cfg := &readline.Config{
 		Prompt:                 promptSign,
@@ -49,15 +51,21 @@ func newEditor(width func() int, words func() (now, words []string)) (*editor, e
 		// The library would redraw from a signal; we tell it between lines.
 		FuncOnWidthChanged: func(f func()) { e.resized = f },
 		Stdin:              readline.NewCancelableStdin(e.tap),
+		FuncMakeRaw:        e.mode.begin,
+		FuncExitRaw:        e.mode.end,
+
+		FuncFilterInputRune: e.key,
 	}
 	cfg.SetListener(e.limit)
 	if c := ownConsole(); c != nil {
 		e.tap.in = c.keys
 		cfg.Stdout, cfg.FuncGetWidth, cfg.Painter = c.out, c.row, painter{edge: c.row}
-		cfg.FuncMakeRaw, cfg.FuncExitRaw = c.enter, c.exit
+		e.mode.enter, e.mode.exit = c.enter, c.exit
 	}
 	var err error
-	e.rl, err = readline.NewEx(cfg)
+	if e.rl, err = readline.NewEx(cfg); err == nil {
+		watchGoingOn(e.goOn)
+	}
 	return e, err
 }
 
@@ -102,7 +110,7 @@ func (e *editor) remember(line string) {
 
 // restore leaves raw mode. The library's own Close would wait for a key.
 func (e *editor) restore() {
-	_ = e.rl.Terminal.ExitRawMode()
+	_ = e.mode.end()
 }
 
 // limit keeps the line short enough to draw.

@@ -22,8 +22,7 @@ const ctrlD = 4
 
 // tap stands between the terminal and the line editor and keeps from it the
 // bytes that it answers badly: NUL (Ctrl-Space), which it takes for the end of
-// input; Ctrl-Z, which would stop the program that started us as well; Ctrl-R and
-// Ctrl-S, whose search races with a change of the window; the second half of a
+// input; Ctrl-R and Ctrl-S, whose search races with a change of the window; the second half of a
 // pasted CR LF, which would be an empty answer; and every control byte that it
 // would show as it is.
 type tap struct {
@@ -108,7 +107,7 @@ func key(c byte) bool {
 		return true
 	}
 	switch c {
-	case 1, 2, 3, 4, 5, 6, 7, 8, 9, '\n', 11, 12, '\r', 14, 16, 20, 21, 23, 25, 27, 127:
+	case 1, 2, 3, 4, 5, 6, 7, 8, 9, '\n', 11, 12, '\r', 14, 16, 20, 21, 23, 25, ctrlZKey, 27, 127:
 		return true
 	}
 	return false
