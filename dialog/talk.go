@@ -92,15 +92,28 @@ func (t *Talk) Begin() (State, Reply) {
 }
 
 // Welcome is the greeting where work goes on from an earlier day: one line on
-// where it stands, and the question that is open.
+// where it stands, what lies on the table, and the question that is open.
 func (t *Talk) Welcome(s State) Reply {
 	c := t.at(s, "")
-	text := "Back to work."
-	if short := c.voice().Short(c.plan()); short != "" {
-		text += " The plan: " + short + "."
+	switch {
+	case c.gist() == "":
+		return c.goOn("")
+	case c.voice().Short(c.kept()) != "":
+		return c.goOn(" The plan: " + c.gist() + ".")
 	}
+	return c.goOn(" So far: " + c.gist() + ".")
+}
+
+// WelcomeBack is Welcome where the gist stands on the screen already.
+func (t *Talk) WelcomeBack(s State) Reply { return t.at(s, "").goOn("") }
+
+func (c *turn) goOn(gist string) Reply {
+	text := "Back to work." + gist
 	if where := c.whereText(); where != "" {
 		text += " You were at: " + where
+	}
+	if c.s.OnTable {
+		text += "\n\n" + c.supposed()
 	}
 	return c.reply("show", text)
 }

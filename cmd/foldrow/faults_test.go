@@ -143,11 +143,12 @@ func TestStrangersInTheNotebooksPlace(t *testing.T) {
 // their own, and neither waits for the other.
 func TestTwoProjectsAtOnce(t *testing.T) {
 	s := newStage(t)
-	second := &stage{home: s.home, env: s.env, now: noon, signals: make(chan os.Signal, 1)}
+	s.typed = true
+	second := &stage{home: s.home, env: s.env, now: noon, signals: make(chan os.Signal, 1), typed: true}
 	inner := 0
 	in := &patient{lines: answers, end: t.Context().Done()}
 	in.idle = func() { // while the first waits, the second does all of its own
-		inner = second.run(second.lines(answers...))
+		inner = second.run(second.lines(append([]string{"no"}, answers...)...))
 		s.signals <- os.Interrupt
 	}
 	if status := s.run(in); status != statusInterrupt || inner != 0 {

@@ -5,7 +5,16 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
+
+	"foldrow/dialog/notebook"
+)
+
+// The width that -width takes, in columns.
+const (
+	leastWidth = 40
+	mostWidth  = 200
 )
 
 // options is what the command line says.
@@ -22,12 +31,12 @@ type flagLine struct{ name, value, does string }
 // flagTable is the only list of the flags' words; the help prints it.
 func flagTable() []flagLine {
 	return []flagLine{
-		{"project", "NAME", "open the project of that name, or begin it"},
+		{"project", "NAME", "open the project of that name (50 letters at most), or begin it; lines from a pipe or a file are kept only with it"},
 		{"state", "DIR", "keep the notebook in DIR; FOLDROW_STATE in the environment does the same"},
 		{"forget", "", "keep nothing on disk"},
 		{"plain", "", "bare text to be read aloud: no colour, no pictures, tables as lists"},
 		{"width", "N", "lay text out in N columns, 40 to 200; otherwise the window's, 80 at most"},
-		{"json", "", "read a line and write a JSON object for each turn; kept only with -project"},
+		{"json", "", "read a line and write a JSON object for each turn"},
 		{"tour", "", "step through a worked example: Enter goes on, q leaves"},
 		{"example", "", "show the whole of it with nothing to press"},
 		{"version", "", "print the version"},
@@ -70,6 +79,7 @@ func usage(w io.Writer) error {
 // parseFlags reads the arguments. The error is one sentence.
 func parseFlags(args []string) (options, error) {
 	var o options
+	width := ""
 	set := flag.NewFlagSet("foldrow", flag.ContinueOnError)
 	set.SetOutput(io.Discard)
 	set.Usage = func() {}
@@ -77,32 +87,79 @@ func parseFlags(args []string) (options, error) {
 		"json": &o.json, "plain": &o.plain, "forget": &o.forget, "example": &o.example, "tour": &o.tour,
 		"version": &o.version, "h": &o.help,
 	}
-	texts := map[string]*string{"project": &o.project, "state": &o.state}
+	texts := map[string]*string{"project": &o.project, "state": &o.state, "width": &width}
 	for _, f := range flagTable() {
-		switch {
-		case bools[f.name] != nil:
-			set.BoolVar(bools[f.name], f.name, false, f.does)
-		case texts[f.name] != nil:
+		if to := bools[f.name]; to != nil {
+			set.BoolVar(to, f.name, false, f.does)
+		} else {
 			set.StringVar(texts[f.name], f.name, "", f.does)
-		default:
-			set.IntVar(&o.width, f.name, 0, f.does)
 		}
 	}
 	err := set.Parse(args)
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		o.help = true // -help and --help
+		return o, nil
 	case err != nil:
-		return o, err
+		return o, inPlainWords(err)
 	case set.NArg() > 0:
 		return o, fmt.Errorf("%q is not a flag; answers are typed or piped in", set.Arg(0))
-	case o.forget && o.project != "":
-		return o, errors.New("-forget keeps nothing and -project keeps a project; give one of them")
+	}
+	given := map[string]bool{}
+	set.Visit(func(f *flag.Flag) { given[f.Name] = true })
+	err = o.checked(given, width)
+	return o, err
+}
+
+// inPlainWords is what the library says about flags, for people.
+func inPlainWords(err error) error {
+	said := err.Error()
+	if name, ok := strings.CutPrefix(said, "flag provided but not defined: "); ok {
+		return fmt.Errorf("there is no flag %s", name)
+	}
+	if name, ok := strings.CutPrefix(said, "flag needs an argument: "); ok {
+		return fmt.Errorf("%s wants something after it", name)
+	}
+	if _, rest, ok := strings.Cut(said, " for -"); ok && strings.HasPrefix(said, "invalid boolean") {
+		name, _, _ := strings.Cut(rest, ":")
+		return fmt.Errorf("-%s takes nothing after it", name)
+	}
+	return fmt.Errorf("one of the flags is not written as it should be: %s", said)
+}
+
+// checked holds what was given against what can be, and reads the width.
+func (o *options) checked(given map[string]bool, width string) error {
+	switch {
+	case o.forget && given["project"]:
+		return errors.New("-forget keeps nothing and -project keeps a project; give one of them")
 	case o.json && (o.example || o.tour):
-		return o, errors.New("-example and -tour have no JSON form; give one of them")
+		return errors.New("-example and -tour have no JSON form; give one of them")
+	case o.example && o.tour:
+		return errors.New("-tour and -example show the same, step by step and at once; give one of them")
+	case given["state"] && o.state == "":
+		return errors.New("-state wants the name of a folder")
 	}
-	if o.width != 0 {
-		o.width = min(max(o.width, 40), 200)
+	if given["project"] {
+		if _, err := notebook.CleanName(o.project); err != nil {
+			return unfit(err)
+		}
 	}
-	return o, nil
+	if !given["width"] {
+		return nil
+	}
+	n, err := strconv.Atoi(width)
+	if err != nil || n < leastWidth || n > mostWidth {
+		return fmt.Errorf("-width wants a whole number of columns from %d to %d, not %q", leastWidth, mostWidth, width)
+	}
+	o.width = n
+	return nil
+}
+
+// unfit says why no project can have that name.
+func unfit(err error) error {
+	n, ok := errors.AsType[*notebook.NameError](err)
+	if !ok || n.Reason == "is empty" {
+		return errors.New("-project wants a name with a letter or a digit in it")
+	}
+	return fmt.Errorf("the name after -project %s", n.Reason)
 }

@@ -52,7 +52,7 @@ func (c *chat) openQuietly(name string) error {
 		return err
 	}
 	c.standing(states)
-	if note != "" {
+	if note = join(c.renamed(), note); note != "" {
 		fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(note))
 	}
 	return nil

@@ -37,7 +37,7 @@ func TestEndOfInputKey(t *testing.T) {
 	}
 
 	d = sit(t, 80, home, nil)
-	d.see("Go on with “neckband”? The last thing said there was “cardigan”")
+	d.see("Go on with “neckband”? Cardigan. Last used on")
 	d.keys("\x1b[A") // the arrow up finds it only once the project is open
 	d.say("", "stitches and rows")
 	d.keys("\x1b[A")
@@ -104,7 +104,7 @@ func TestPastedLines(t *testing.T) {
 	d.see("2 lines came at once: 1. 5 cm 2. why Take each")
 	time.Sleep(2 * ahead)
 	d.keys("\x03")
-	d.see("None of them is taken. Back to work. How deep")
+	d.see("None of them is taken. Back to work. So far: cardigan, stitch gauge 28 stitches in 10 cm, row gauge 40 rows in 10 cm, neck 42 cm, 2x1 rib. How deep")
 	d.keys("quit\r")
 	d.leave(0)
 }

@@ -21,13 +21,14 @@ func main() {
 	signals := make(chan os.Signal, 1)
 	signal.Notify(signals, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	out := int(os.Stdout.Fd())
-	screen := term.IsTerminal(out)
+	screen, typed := term.IsTerminal(out), term.IsTerminal(int(os.Stdin.Fd()))
 	bare, restore := prepare(os.Stdout)
 	status := run(os.Args[1:], Env{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr,
 		Screen:   screen,
 		Bare:     bare,
-		Terminal: screen && term.IsTerminal(int(os.Stdin.Fd())),
+		Terminal: screen && typed,
+		Typed:    typed,
 		Width: func() int {
 			w, _, err := term.GetSize(out)
 			if err != nil {

@@ -65,7 +65,7 @@ func TestOfferOnTheTerminal(t *testing.T) {
 	d.leave(0)
 
 	d = sit(t, 80, home, nil)
-	d.see("The last thing said there was “quit”")
+	d.see("Go on with “neckband”? Cardigan, stitch gauge 28 stitches in 10 cm, row gauge 40 rows in 10 cm, neck 42 cm. Last used on")
 	d.say("no", "pullover?")
 	d.say("list", "“neckband 2”")
 	d.keys("quit\r")

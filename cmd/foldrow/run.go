@@ -23,6 +23,7 @@ type Env struct {
 	In       io.Reader
 	Out, Err io.Writer
 	Terminal bool       // a person sits at both ends
+	Typed    bool       // the input is a terminal, wherever the output goes
 	Screen   bool       // the output is a terminal
 	Bare     bool       // one that obeys no escape sequences
 	Width    func() int // columns of the window, 0 where there is none

@@ -163,7 +163,8 @@ func TestBusyProject(t *testing.T) {
 		t.Errorf("status %d, %s", status, s.err.String())
 	}
 	// Without a name the second window simply gets its own project.
-	if status := s.run(s.lines(answers...)); status != 0 {
+	s.typed = true
+	if status := s.run(s.lines(append([]string{"no"}, answers...)...)); status != 0 {
 		t.Errorf("status %d, %s", status, s.err.String())
 	}
 	if got := len(s.kept(t, "neckband")); got != len(answers) {
@@ -233,4 +234,33 @@ func TestFullDiskInConversation(t *testing.T) {
 	if got := strings.Join(s.kept(t, "p"), "|"); got != strings.Join(answers, "|") {
 		t.Errorf("kept %q", got)
 	}
+}
+
+// TestComingBackToAWhatIf: who comes back while something lies on the table reads
+// what it is, and the project is known by its plan.
+func TestComingBackToAWhatIf(t *testing.T) {
+	s := newStage(t)
+	s.typed = true
+	s.run(s.lines(append(answers, "what if 2x2 and 4 cm deep", "print it?", "quit")...))
+	s.run(s.lines("", "keep"))
+	contains(t, s.out.String(), "Go on with “neckband”? Cardigan, 1x1 rib, 111 stitches (L56 to R55), 13 rows a layer, neck 41.9 cm, 3 cm deep. Last used on 1 March 2026",
+		"Back to work. You were trying a what-if: rib 2x2, depth of the band 4 cm.", "before after", "Keep this?", "Kept: rib 2x2")
+	if strings.Contains(s.out.String(), "quit") {
+		t.Errorf("the offer:\n%s", s.out.String())
+	}
+}
+
+// TestBusyAfterTheOffer: what was typed in place of an answer is not taken for the
+// answer to the next question, and is not lost.
+func TestBusyAfterTheOffer(t *testing.T) {
+	s := newStage(t)
+	s.typed = true
+	s.run(s.lines(answers...))
+	b, _, err := notebook.Open(s.folder(), "neckband")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer b.Close()
+	s.run(s.lines("neck 45 cm", "read", "plan"))
+	contains(t, s.out.String(), "is open in another window", "open for reading only", "(neck 45 cm)")
 }

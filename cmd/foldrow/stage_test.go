@@ -24,6 +24,7 @@ type stage struct {
 	out, err bytes.Buffer
 	now      time.Time
 	signals  chan os.Signal
+	typed    bool // the lines come from a terminal
 }
 
 func newStage(t *testing.T) *stage {
@@ -38,6 +39,7 @@ func (s *stage) run(input io.Reader, args ...string) int {
 	s.err.Reset()
 	return run(args, Env{
 		In: input, Out: &s.out, Err: &s.err,
+		Typed:  s.typed,
 		Width:  func() int { return 0 },
 		Getenv: func(k string) string { return s.env[k] },
 		GOOS:   "linux", Now: func() time.Time { return s.now }, Signals: s.signals,

@@ -1,20 +1,23 @@
 package main
 
 import (
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"foldrow/dialog"
 	"foldrow/dialog/notebook"
 )
 
-// begin finds the project to work in and greets. The status counts only if
-// done.
+// begin finds the project to work in and greets. Lines that nobody types are kept
+// only where a project is named, so that the same lines give the same conversation
+// each time. The status counts only if done.
 func (c *chat) begin() (status int, done bool) {
 	folder, err := notebook.Folder(c.env.Getenv, c.env.GOOS, c.opt.state)
 	switch {
-	case c.opt.forget || c.opt.example || c.opt.tour:
+	case c.opt.forget || c.opt.project == "" && !c.env.Typed:
 		c.say(c.standing(nil))
 		return 0, false
 	case err != nil:
@@ -39,52 +42,61 @@ func (c *chat) begin() (status int, done bool) {
 	return 0, false
 }
 
-// offer asks whether to go on with the last used project. On a terminal any
-// other line goes on too and is answered there; in a pipe it begins a new
-// project, so that the same answers give the same conversation each time.
+// offer asks whether to go on with the last used project. Any other line goes on
+// too and is answered there.
 func (c *chat) offer(name string, last notebook.Entry) (status int, done bool) {
-	c.say(fmt.Sprintf("**Go on with %s?** The last thing said there was “%s”, on %s. Enter goes on; *no* begins a new project.",
-		called(name), literal(last.Said, 60), when(last.At.In(c.env.Now().Location()))))
+	c.say(fmt.Sprintf("**Go on with %s?** %s Enter goes on; *no* begins a new project.", called(name), c.lastTime(last)))
 	line, err := c.ask()
-	if err != nil {
-		return c.stopped(err), true
-	}
 	switch {
-	case line.text == "" || yes(line.text):
-		return c.beginNamed(name, true)
+	case err != nil:
+		return c.stopped(err), true
 	case no(line.text):
 		c.beginFresh()
 		return 0, false
-	}
-	c.pending = &line
-	if !c.env.Terminal {
-		c.beginFresh()
-		return 0, false
+	case line.text != "" && !yes(line.text):
+		c.pending = &line
 	}
 	return c.beginNamed(name, true)
 }
 
+// lastTime says by what a project is known again, and when it was last used.
+func (c *chat) lastTime(last notebook.Entry) string {
+	used := when(last.At.In(c.env.Now().Location()))
+	var s dialog.State
+	if err := json.Unmarshal(last.State, &s); err != nil {
+		return "Last used on " + used + "." // a state of another shape
+	}
+	gist := c.talk.Gist(s)
+	if gist == "" {
+		return "No question was answered yet. Last used on " + used + "."
+	}
+	return strings.ToUpper(gist[:1]) + gist[1:] + ". Last used on " + used + "."
+}
+
 // beginNamed opens a project. If another window has it, a new one or reading
-// only is offered. told means that what was last said there stands above.
+// only is offered. told means that what is in it stands above.
 func (c *chat) beginNamed(name string, told bool) (status int, done bool) {
 	states, note, err := c.shelf.open(name)
 	switch {
+	case err == nil && told:
+		c.standing(states)
+		c.say(join(note, c.talk.WelcomeBack(c.state).Markdown))
+		return 0, false
 	case err == nil:
-		before := ""
-		if !told {
-			before = c.goingOn(states)
-		}
-		c.say(join(before, note, c.standing(states)))
+		c.say(join(c.goingOn(states), note, c.standing(states)))
 		return 0, false
 	case !errors.Is(err, notebook.ErrBusy):
 		c.say(join(trouble(name, err)+" "+goesOn, c.standing(nil)))
 		return 0, false
-	case !c.env.Terminal:
+	case !c.env.Typed:
 		fmt.Fprintf(c.env.Err, "foldrow: the project %q is open in another window\n", clean(name))
 		return statusTrouble, true
 	}
 	c.say(trouble(name, err) + " Enter begins a new project; *read* opens this one for reading only.")
+	said := c.pending // is no answer to this
+	c.pending = nil
 	line, err := c.ask()
+	c.pending = said
 	if err != nil {
 		return c.stopped(err), true
 	}
@@ -99,14 +111,22 @@ func (c *chat) beginNamed(name string, told bool) (status int, done bool) {
 	return 0, false
 }
 
-// goingOn says in one line where a project that was opened by name stopped.
+// goingOn names the project that was opened, and when it was last used; where it
+// stands is said after it. A new one is named if it cannot be called as was asked.
 func (c *chat) goingOn(states []dialog.State) string {
 	last, ok := c.shelf.book.Last()
-	if !ok || len(states) == 0 {
+	if ok && len(states) > 0 {
+		return fmt.Sprintf("Going on with %s, last used on %s.", called(c.shelf.name()), when(last.At.In(c.env.Now().Location())))
+	}
+	return c.renamed()
+}
+
+// renamed says so where the project is not called as it was asked for.
+func (c *chat) renamed() string {
+	if strings.EqualFold(c.shelf.name(), strings.Join(strings.Fields(c.opt.project), " ")) {
 		return ""
 	}
-	return fmt.Sprintf("Going on with %s. The last thing said was “%s”, on %s.",
-		called(c.shelf.name()), literal(last.Said, 60), when(last.At.In(c.env.Now().Location())))
+	return "The project is called " + called(c.shelf.name()) + ": a name holds letters, digits, spaces and dashes."
 }
 
 // beginFresh begins a new project under a name of ours.

@@ -37,7 +37,7 @@ func TestCleanName(t *testing.T) {
 		{"com10", "com10", ""},
 		{"console", "console", ""},
 		{strings.Repeat("å", maxName), strings.Repeat("å", maxName), ""},
-		{strings.Repeat("å", maxName+1), "", "is too long"},
+		{strings.Repeat("å", maxName+1), "", "is too long (50 letters at most)"},
 	}
 	for _, tt := range tests {
 		got, err := CleanName(tt.asked)

@@ -1,6 +1,7 @@
 package notebook
 
 import (
+	"fmt"
 	"os"
 	"strings"
 	"unicode"
@@ -16,7 +17,7 @@ const maxName = 50
 // NameError says why a project cannot have the name asked for.
 type NameError struct {
 	Name   string
-	Reason string // "is empty", "is too long", "is kept by the system"
+	Reason string // "is empty", "is too long (50 letters at most)", "is kept by the system"
 }
 
 func (e *NameError) Error() string { return "the name " + e.Reason }
@@ -43,7 +44,7 @@ func CleanName(asked string) (string, error) {
 	case strings.IndexFunc(name, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }) < 0:
 		return "", &NameError{asked, "is empty"}
 	case utf8.RuneCountInString(name) > maxName:
-		return "", &NameError{asked, "is too long"}
+		return "", &NameError{asked, fmt.Sprintf("is too long (%d letters at most)", maxName)}
 	case reserved(name):
 		return "", &NameError{asked, "is kept by the system"}
 	}
