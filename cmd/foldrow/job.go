@@ -1,13 +1,13 @@
 package main
 
-import (
-	"sync"
+import "sync"
 
-	"github.com/chzyer/readline"
+// ctrlZKey is the key that stops a program where a shell can start it again; bellKey
+// is one that does nothing while a line is typed.
+const (
+	ctrlZKey = 26
+	bellKey  = 7
 )
-
-// ctrlZKey is the key that stops a program where a shell can start it again.
-const ctrlZKey = 26
 
 // screenMode switches the terminal between lines and single keys, and knows which
 // it is in: the program may be stopped at any moment and has to find the terminal
@@ -16,6 +16,7 @@ type screenMode struct {
 	m           sync.Mutex
 	raw         bool
 	enter, exit func() error
+	anew        func() // enter, whatever the terminal was found as
 }
 
 // begin goes over to single keys.
@@ -55,12 +56,13 @@ func (s *screenMode) aside(f func()) {
 	_ = s.enter()
 }
 
-// again asks for single keys anew, where a shell took them back.
+// again asks for single keys anew, where a shell took them back. What the terminal
+// was before is known already: the shell may have left it as we had it.
 func (s *screenMode) again() (raw bool) {
 	s.m.Lock()
 	defer s.m.Unlock()
 	if s.raw {
-		singleKeys()
+		s.anew()
 	}
 	return s.raw
 }
@@ -77,7 +79,7 @@ func (e *editor) key(r rune) (rune, bool) {
 		e.mode.aside(standStill)
 		e.rl.Refresh()
 	}
-	return readline.CharBell, true
+	return bellKey, true
 }
 
 // goOn is called when the program goes on after it was stopped from outside.

@@ -9,5 +9,3 @@ func canStop() bool { return false }
 func standStill() {}
 
 func watchGoingOn(func()) {}
-
-func singleKeys() {}

@@ -8,7 +8,6 @@ import (
 	"syscall"
 	"time"
 
-	"github.com/chzyer/readline"
 	"golang.org/x/sys/unix"
 )
 
@@ -50,7 +49,3 @@ func watchGoingOn(on func()) {
 		}
 	}()
 }
-
-// singleKeys asks the terminal for single keys. What it was before is known
-// already: a shell may have left it as we had it.
-func singleKeys() { _, _ = readline.MakeRaw(syscall.Stdin) }

@@ -3,6 +3,7 @@ package main
 import (
 	"errors"
 	"io"
+	"os"
 	"time"
 
 	"github.com/chzyer/readline"
@@ -37,6 +38,7 @@ type editor struct {
 func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
 	raw := &readline.RawMode{}
 	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}}
+	e.mode.anew = func() { _, _ = readline.MakeRaw(int(os.Stdin.Fd())) }
 	atLeast := func() int { return max(width(), minWidth) }
 	cfg := &readline.Config{
 		Prompt:                 promptSign,
