@@ -69,6 +69,7 @@ func TestTwinsInConversation(t *testing.T) {
 // TestTooLargeANotebook: a file that no memory holds stands in nobody's way.
 func TestTooLargeANotebook(t *testing.T) {
 	s := newStage(t)
+	s.typed = true
 	s.project(t, answers...)
 	huge := filepath.Join(s.folder(), "huge.jsonl")
 	if err := os.WriteFile(huge, nil, 0o600); err != nil {
