@@ -241,7 +241,7 @@ func TestFullDiskInConversation(t *testing.T) {
 func TestComingBackToAWhatIf(t *testing.T) {
 	s := newStage(t)
 	s.typed = true
-	s.run(s.lines(append(answers, "what if 2x2 and 4 cm deep", "print it?", "quit")...))
+	s.run(s.lines(append(answers, "what if 2x2 and 4 cm deep", "quit")...))
 	s.run(s.lines("", "keep"))
 	contains(t, s.out.String(), "Go on with “neckband”? Cardigan, 1x1 rib, 111 stitches (L56 to R55), 13 rows a layer, neck 41.9 cm, 3 cm deep. Last used on 1 March 2026",
 		"Back to work. You were trying a what-if: rib 2x2, depth of the band 4 cm.", "before after", "Keep this?", "Kept: rib 2x2")
