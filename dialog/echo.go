@@ -23,6 +23,9 @@ func (c *turn) echo(a applied) string {
 		parts = append(parts, c.echoOne(a.in, listen.Set{Key: engine.MainTension})) // the mark it names now
 	}
 	text := "(" + strings.Join(parts, "; ") + ")"
+	if len(c.m.Left) > 0 {
+		text += "\n\nI did not take: *" + strings.Join(c.m.Left, "*, *") + "*. Say what it is of."
+	}
 	if a.offMark {
 		text += "\n\n" + c.betweenMarks(a.in)
 	}

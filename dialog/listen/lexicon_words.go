@@ -169,7 +169,7 @@ func (x *Lexicon) nameAt(l *Line, i int) ([]mention, bool) {
 		if len(n.stems) < length {
 			break
 		}
-		if !l.stemsAt(n.stems, i) {
+		if !l.stemsAt(n.stems, i) || l.commaWithin(i, i+len(n.stems)) {
 			continue
 		}
 		length = len(n.stems)
@@ -178,4 +178,15 @@ func (x *Lexicon) nameAt(l *Line, i int) ([]mention, bool) {
 		out = append(out, m)
 	}
 	return out, len(out) > 0
+}
+
+// commaWithin: "3 cm deep, yoke 160" does not speak of a deep yoke.
+func (l *Line) commaWithin(from, to int) bool {
+	for j := from + 1; j < to; j++ {
+		before, t := l.tokens[j-1].end, &l.tokens[j]
+		if t.stop && before <= t.start && strings.ContainsAny(l.text[before:t.start], ",;.") {
+			return true
+		}
+	}
+	return false
 }

@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -117,6 +119,7 @@ type Meaning struct {
 	Count   int           // undo: how many
 	Fixes   []Fix         //
 	Notes   []string      // codes of what was chosen silently otherwise: "hedged"
+	Left    []string      // numbers, as typed, that nothing was made of
 	Problem Problem
 	Thread  Thread   // topic yarn-count
 	Vague   Ask      // of kind Vague
@@ -160,7 +163,7 @@ func (r *reading) setsMeaning(k Kind) Meaning {
 	if r.b.problem.Code != "" {
 		return r.unclear()
 	}
-	m := Meaning{Kind: k, Sets: dedupe(r.b.sets)}
+	m := Meaning{Kind: k, Sets: dedupe(r.b.sets), Left: r.leftOut()}
 	for _, s := range m.Sets {
 		if s.Hedged {
 			m.Notes = append(m.Notes, "hedged")
@@ -168,6 +171,20 @@ func (r *reading) setsMeaning(k Kind) Meaning {
 		}
 	}
 	return m
+}
+
+// leftOut is the numbers, as they were typed, that nothing was made of: what is
+// taken is said back, and what is not as well.
+func (r *reading) leftOut() []string {
+	var out []string
+	for _, i := range r.b.free() {
+		q := r.l.tokens[i].q
+		if q.Ordinal || q.Words || q.Rib || q.Unit == "" && q.Value.Equal(engine.Int(1)) {
+			continue
+		}
+		out = append(out, strings.TrimSpace(r.l.text[q.Start:q.End]))
+	}
+	return out
 }
 
 func dedupe(in []Set) []Set {

@@ -1,8 +1,6 @@
 package listen
 
 import (
-	"strings"
-
 	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
@@ -238,7 +236,7 @@ func (b *binder) byTopic(i int) {
 		b.relativeTopic(i)
 		return
 	}
-	if b.l.has("front", "button", "buttonhol", "sleev", "yoke", "bust", "chest", "body") || b.ofUnknown(i) {
+	if !b.inTurn(i) && b.l.has("front", "button", "buttonhol", "sleev", "yoke", "bust", "chest", "body") || b.ofUnknown(i) {
 		return // a length of another part of the garment, or of who knows what
 	}
 	if !b.asked && b.l.words() <= 1 {
@@ -264,33 +262,4 @@ func (b *binder) byTopic(i int) {
 	if len(fits) == 1 {
 		b.add(fits[0], i, 0)
 	}
-}
-
-// moves: "go up an inch", "neck down 2 cm", but not "wrote down 38".
-func (b *binder) moves(at int) bool {
-	for j := at - 1; j >= max(b.l.begin, at-3); j-- {
-		switch b.l.tokens[j].stem {
-		case "go", "went", "gone", "bump", "take", "tak", "bring", "mov", "move", "push", "nudg", "nudge", "shift", "step", "neck", "depth", "band", "neckband", "increas", "come", "turn":
-			return true
-		}
-	}
-	return false
-}
-
-// plusJoins: the plus before the quantity at i joins two things said, as in
-// "2x2 + 3.5 cm deep".
-func (b *binder) plusJoins(i int) bool {
-	lead := strings.TrimRight(b.l.text[:b.l.tokens[i].start], " ")
-	return i > 0 && b.l.tokens[i-1].q != nil && lead != b.l.text[:b.l.tokens[i].start]
-}
-
-// ofUnknown: "my zork is 56 cm": what the length is of was said, and it is
-// nothing that the plan has.
-func (b *binder) ofUnknown(i int) bool {
-	t := b.l.tokens
-	if i < 3 || t[i-1].stem != "be" && t[i-1].stem != "measur" || t[i-2].q != nil || t[i-2].needle != "" {
-		return false
-	}
-	return oneOf(t[i-3].text, []string{"my", "the", "her", "his", "our", "their"}) &&
-		!b.x.senses["measured"][t[i-2].stem] && !b.x.senses["measured"][t[i-2].text]
 }
