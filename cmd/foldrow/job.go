@@ -67,19 +67,14 @@ func (s *screenMode) again() (raw bool) {
 	return s.raw
 }
 
-// key is asked about each key before the library: the one for stopping takes the
-// prompt off the screen, stops, and shows it again with what was typed. The
-// library gets one that does nothing in its place.
-func (e *editor) key(r rune) (rune, bool) {
-	if r != ctrlZKey {
-		return r, true
-	}
+// stop takes the prompt off the screen, stops the program, and shows the prompt again
+// with what was typed.
+func (e *editor) stop() {
 	if canStop() {
 		e.rl.Clean()
 		e.mode.aside(standStill)
 		e.rl.Refresh()
 	}
-	return bellKey, true
 }
 
 // goOn is called when the program goes on after it was stopped from outside.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"io"
 	"os"
+	"sync/atomic"
 	"time"
 
 	"github.com/chzyer/readline"
@@ -31,6 +32,9 @@ type editor struct {
 	resized func() // tells the library the width
 	paste   bool   // the line before came with more
 	cut     int    // characters refused in this line
+	erase   bool   // the key was Delete
+
+	width atomic.Int64 // columns that the library was last told
 }
 
 // newEditor makes one on the program's own terminal. width is asked at each
@@ -40,15 +44,16 @@ func newEditor(width func() int, words func() (now, words []string)) (*editor, e
 	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}}
 	e.mode.anew = func() { _, _ = readline.MakeRaw(int(os.Stdin.Fd())) }
 	atLeast := func() int { return max(width(), minWidth) }
+	row := atLeast
 	cfg := &readline.Config{
 		Prompt:                 promptSign,
 		DisableAutoSaveHistory: true, // it is saved late and elsewhere
 		HistoryLimit:           maxHistory,
-		AutoComplete:           completer{words, atLeast},
+		AutoComplete:           completer{words, func() int { return min(atLeast(), int(e.width.Load())) }},
 		Painter:                painter{},
 		InterruptPrompt:        "^C",
 		EOFPrompt:              "\n",
-		FuncGetWidth:           atLeast,
+		FuncGetWidth:           func() int { e.width.Store(int64(row())); return int(e.width.Load()) },
 		FuncIsTerminal:         func() bool { return true },
 		// The library would redraw from a signal; we tell it between lines.
 		FuncOnWidthChanged: func(f func()) { e.resized = f },
@@ -56,12 +61,12 @@ func newEditor(width func() int, words func() (now, words []string)) (*editor, e
 		FuncMakeRaw:        e.mode.begin,
 		FuncExitRaw:        e.mode.end,
 
-		FuncFilterInputRune: e.key,
+		FuncFilterInputRune: e.filter,
 	}
-	cfg.SetListener(e.limit)
+	cfg.SetListener(e.change)
 	if c := ownConsole(); c != nil {
 		e.tap.in = c.keys
-		cfg.Stdout, cfg.FuncGetWidth, cfg.Painter = c.out, c.row, painter{edge: c.row}
+		row, cfg.Stdout, cfg.Painter = c.row, c.out, painter{edge: c.row}
 		e.mode.enter, e.mode.exit = c.enter, c.exit
 	}
 	var err error
@@ -113,15 +118,6 @@ func (e *editor) remember(line string) {
 // restore leaves raw mode. The library's own Close would wait for a key.
 func (e *editor) restore() {
 	_ = e.mode.end()
-}
-
-// limit keeps the line short enough to draw.
-func (e *editor) limit(line []rune, pos int, _ rune) ([]rune, int, bool) {
-	if len(line) <= maxTyped {
-		return nil, 0, false
-	}
-	e.cut += len(line) - maxTyped
-	return line[:maxTyped], min(pos, maxTyped), true
 }
 
 // painter shows characters that the terminal would obey as a question mark; the

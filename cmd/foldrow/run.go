@@ -3,7 +3,7 @@
 // dialog's.
 //
 // Read run.go (what is started), chat.go (one turn), then start.go (which
-// project), shelf.go and order.go (the notebook), line.go, tap.go, input.go
+// project), shelf.go and order.go (the notebook), line.go, keys.go, tap.go, input.go
 // and console*.go (lines in), render.go, page.go, table.go and wrap.go (pages out).
 package main
 

@@ -20,14 +20,23 @@ const (
 // ctrlD is the key that ends the input on an empty line.
 const ctrlD = 4
 
+// deleteKey stands in the editor's input for the key Delete, whose own sequence the
+// library takes for ctrlD. Nobody can type it: the tap drops it.
+const (
+	deleteKey      = 29
+	deleteSequence = "\x1b[3~"
+)
+
 // tap stands between the terminal and the line editor and keeps from it the
 // bytes that it answers badly: NUL (Ctrl-Space), which it takes for the end of
-// input; Ctrl-R and Ctrl-S, whose search races with a change of the window; the second half of a
-// pasted CR LF, which would be an empty answer; and every control byte that it
-// would show as it is.
+// input; Ctrl-R and Ctrl-S, whose search races with a change of the window; Ctrl-T,
+// which breaks a line of one character; Delete, which would end the input on an empty
+// line; the second half of a pasted CR LF, which would be an empty answer; and every
+// control byte that it would show as it is.
 type tap struct {
 	in io.Reader
 	cr bool         // the last byte was a carriage return
+	de int          // bytes of deleteSequence that are held back, its rest may follow
 	to atomic.Int64 // line ends in the last read that no line has answered yet
 	at atomic.Int64 // when the prompt was shown, in nanoseconds
 
@@ -40,12 +49,14 @@ func (t *tap) prompted(now time.Time) { t.at.Store(now.UnixNano()) }
 
 // Read is the terminal's, less those bytes.
 func (t *tap) Read(p []byte) (int, error) {
+	// What was held back of the read before has to fit as well.
+	buf := make([]byte, max(1, len(p)-len(deleteSequence)))
 	for {
 		began := time.Now()
-		n, err := t.in.Read(p)
+		n, err := t.in.Read(buf)
 		early := t.early(began, time.Now())
 		kept, ends := p[:0], 0
-		for _, c := range p[:n] {
+		for _, c := range buf[:n] {
 			// A Ctrl-D typed while no line was being read waits in the
 			// terminal as a NUL at the beginning of a line.
 			if c == 0 && lineStart(kept, early) {
@@ -59,7 +70,7 @@ func (t *tap) Read(p []byte) (int, error) {
 			if c == '\r' || c == '\n' {
 				ends++
 			}
-			kept = append(kept, c)
+			kept = t.keep(kept, c)
 		}
 		// A read is only asked for when everything before it is used up.
 		t.to.Store(int64(ends))
@@ -69,6 +80,24 @@ func (t *tap) Read(p []byte) (int, error) {
 			return len(kept), err
 		}
 	}
+}
+
+// keep adds a byte to those for the editor, and puts deleteKey in the place of its
+// sequence.
+func (t *tap) keep(kept []byte, c byte) []byte {
+	if c != deleteSequence[t.de] {
+		kept = append(kept, deleteSequence[:t.de]...)
+		t.de = 0
+	}
+	switch {
+	case c != deleteSequence[t.de]:
+		return append(kept, c)
+	case t.de < len(deleteSequence)-1:
+		t.de++
+		return kept
+	}
+	t.de = 0
+	return append(kept, deleteKey)
 }
 
 // early reports that what a read gave, which began and ended then, was typed
@@ -107,7 +136,7 @@ func key(c byte) bool {
 		return true
 	}
 	switch c {
-	case 1, 2, 3, 4, 5, 6, 7, 8, 9, '\n', 11, 12, '\r', 14, 16, 20, 21, 23, 25, ctrlZKey, 27, 127:
+	case 1, 2, 3, 4, 5, 6, 7, 8, 9, '\n', 11, 12, '\r', 14, 16, 21, 23, 25, ctrlZKey, 27, 127:
 		return true
 	}
 	return false

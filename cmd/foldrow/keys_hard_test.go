@@ -1,0 +1,61 @@
+//go:build unix
+
+package main
+
+import (
+	"io"
+	"strings"
+	"testing"
+	"testing/iotest"
+	"time"
+
+	"github.com/creack/pty"
+)
+
+// TestHardKeys: keys that the library answers badly leave a line that can be
+// edited, and a program that goes on.
+func TestHardKeys(t *testing.T) {
+	for _, tt := range []struct {
+		name, keys, line string
+	}{
+		{"Ctrl-T after one character", "a\x14b", "> ab"},
+		{"Ctrl-K while choosing", "\t\t\x0bcardigan", "> cardigan"},
+		{"Ctrl-K in a choice that grows", "c\t\t\t\x0b\x15ab\x02\x0b", "> a"},
+		{"Ctrl-K in a line", "abc\x02\x02\x0b", "> a"},
+		{"Delete on an empty line", "\x1b[3~ab", "> ab"},
+		{"Delete in a line", "abc\x01\x1b[3~\x1b[3~", "> c"},
+		{"Delete at the end of a line", "ab\x1b[3~", "> ab"},
+		{"Delete while choosing", "\t\t\x1b[3~\x1b[3~\x15ab\x01\x1b[3~", "> b"},
+		{"Ctrl-E and Ctrl-A while choosing", "\t\t\x05\x01\x05\x03ab", "> ab"},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			d := sit(t, 20, t.TempDir(), nil)
+			d.until("the question", func(s string) bool { return strings.HasSuffix(s, prompt) })
+			// what is measured for a choice is the window as it was at the prompt
+			if err := pty.Setsize(d.tty, &pty.Winsize{Rows: 24, Cols: 200}); err != nil {
+				t.Fatal(err)
+			}
+			d.screen.mu.Lock()
+			d.screen.cols = 200
+			d.screen.mu.Unlock()
+			for key := range strings.SplitSeq(strings.ReplaceAll(tt.keys, "\x1b", "|\x1b"), "|") {
+				d.keys(key)
+				time.Sleep(20 * time.Millisecond)
+			}
+			d.until(tt.line, func(s string) bool { return strings.HasSuffix(s, "\n"+tt.line+"\n") })
+			d.keys("\x05\x15\x04")
+			d.leave(0)
+		})
+	}
+}
+
+// TestDeleteAcrossReads: the key's sequence is known also where it comes in pieces,
+// and what only begins like it is let through.
+func TestDeleteAcrossReads(t *testing.T) {
+	const in, want = "a\x1b[3~\x1b\x1b[3~\x1b[3;5~\x1b[D\x1b[\x1b[3~b\x1bf", "a\x1d\x1b\x1d\x1b[3;5~\x1b[D\x1b[\x1db\x1bf"
+	for _, r := range []io.Reader{strings.NewReader(in), iotest.OneByteReader(strings.NewReader(in))} {
+		if got, err := io.ReadAll(&tap{in: r}); err != nil || string(got) != want {
+			t.Errorf("%q, %v", got, err)
+		}
+	}
+}
