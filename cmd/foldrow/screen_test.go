@@ -144,7 +144,7 @@ func (s *screen) sequence(b []byte) int {
 // style takes on what the numbers of an escape sequence switch.
 func (s *screen) style(numbers string) {
 	names := map[string]string{"1": "bold", "4": "underline", "31": "red", "35": "magenta"} // no others read on both grounds
-	if numbers == "30;47" { // the two together do: what the editor offers next
+	if numbers == "30;47" {                                                                 // the two together do: what the editor offers next
 		s.now = "offered"
 		return
 	}
