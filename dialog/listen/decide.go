@@ -14,6 +14,8 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 	drop, dropped := r.cues[Drop]
 	keep, kept := r.cues[Keep]
 	switch {
+	case !r.ctx.Making && r.l.end-r.l.begin == 1 && r.l.tokens[r.l.begin].text == "drop":
+		return Meaning{Kind: Drop}, true // with nothing on the table too
 	case dropped && len(r.l.quantities()) > 0:
 		return Meaning{}, false
 	case dropped && (!kept || drop.weight >= keep.weight) && (r.ctx.Open == "keep" || r.l.words() <= 5 && !r.asks()):

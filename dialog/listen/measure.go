@@ -56,6 +56,12 @@ func (r *reading) measure() (Meaning, bool) {
 	if c.topic == "how" && len(keys) == 0 && r.measuresThat() {
 		return r.measureMeaning("how", nil), true
 	}
+	if c.topic == "dont-know" && !open && len(keys) == 0 && r.l.words() <= 4 && !r.namesResult() && !r.wentWrong() {
+		if r.ctx.Making {
+			return Meaning{Kind: Step, Move: Move{What: "about"}}, true
+		}
+		return Meaning{Kind: Help}, true // "I don't understand"
+	}
 	if !open && len(keys) == 0 {
 		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
 			return Meaning{}, false
@@ -81,7 +87,7 @@ func (r *reading) measuresThat() bool {
 			return false
 		}
 	}
-	return r.l.has("measur")
+	return r.l.has("measur") || r.l.end-r.l.begin == 1
 }
 
 // countGiven: stitches of a band are said, from which something follows.

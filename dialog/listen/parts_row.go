@@ -58,7 +58,7 @@ func (r *reading) chartNumbers(signs bool) []Set {
 			add(engine.ChartStage, q.Value, "")
 		case r.wordAfter(i, "time") || r.wordBefore(i, "time"):
 			add(engine.ChartTimes, q.Value, "")
-		case r.wordBefore(i, "limit", "float"):
+		case r.wordBefore(i, "limit", "float") || q.Unit == quantity.Stitch && n <= 20 && r.says("float") && r.says("limit"):
 			add(engine.FloatStitches, q.Value, "")
 		case oneOf(r.near(i, -1), []string{"over", "on", "across"}) || q.Unit == quantity.Stitch && n > 20 || signs && n > 20:
 			add(engine.ChartStitches, q.Value, "")
@@ -75,6 +75,7 @@ func (r *reading) drawnRows() ([][]bool, bool) {
 	var out [][]bool
 	for _, w := range strings.FieldsFunc(r.l.text, func(c rune) bool { return strings.ContainsRune(" ,;/|", c) }) {
 		w = strings.Trim(w, ":?!\"'")
+		w = lettersOfColours(w)
 		if len(w) < 2 || len(w) > 200 || strings.Trim(w, "x#*.-_o") != "" || !strings.ContainsAny(w, "x#*") || !strings.ContainsAny(w, ".-_o") && len(out) == 0 {
 			continue
 		}
@@ -88,6 +89,15 @@ func (r *reading) drawnRows() ([][]bool, bool) {
 		return nil, false
 	}
 	return out, len(out) > 0
+}
+
+// lettersOfColours reads "mmccmmmc", main and contrast by their first letters, as
+// signs; any other word stays as it is.
+func lettersOfColours(w string) string {
+	if len(w) < 3 || strings.Trim(w, "mc") != "" || !strings.Contains(w, "m") || !strings.Contains(w, "c") {
+		return w
+	}
+	return strings.NewReplacer("m", ".", "c", "x").Replace(w)
 }
 
 // toldRows reads rows told in words: "row 1 contrast every fourth, row 2 every

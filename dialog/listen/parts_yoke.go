@@ -32,7 +32,11 @@ func (r *reading) yoke() (Meaning, bool) {
 		return r.yokeBackwards(topic), true
 	}
 	sets, choices := chart, [][]Set(nil)
-	if !drawn {
+	switch {
+	case drawn:
+	case topic == "float-limit":
+		sets = r.chartNumbers(false)
+	default:
 		sets, choices = r.yokeSets(topic)
 	}
 	m := r.partMeaning(topic, sets, choices)

@@ -150,7 +150,7 @@ func (b *binder) doubtful(i int) bool {
 	if b.depthBeside(k, i) {
 		return true
 	}
-	if s, p := b.x.value(k, q, b.ctx); q.Unit != "" && p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) {
+	if s, p := b.x.value(k, q, b.ctx); q.Unit != "" && p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) || b.gaugeTold() && isLength(q.Unit) {
 		b.asked = true // it cannot be that; it may be the depth beside a neck
 		b.byTopic(i)
 		b.asked = false
@@ -160,6 +160,12 @@ func (b *binder) doubtful(i int) bool {
 		b.problem = Problem{Code: "two-values", Key: k, Low: q.Value, High: q.High}
 	}
 	return true
+}
+
+// gaugeTold: the gauge is asked for and both its numbers stand in the line, so
+// that a length beside them answers the next question.
+func (b *binder) gaugeTold() bool {
+	return b.ctx.Open == "gauge" && b.has(engine.StitchGauge) && b.has(engine.RowGauge)
 }
 
 // depthBeside: in "40, 2x2, 3" the last number is no neck and a usual depth.
@@ -187,6 +193,9 @@ func (b *binder) openTakes(i int) bool {
 	q := b.l.tokens[i].q
 	if q.Words && q.Unit == "" && q.Value.Equal(engine.Int(1)) && b.asked && b.l.words() > 2 {
 		return false // "do I need one?"
+	}
+	if i > 0 && q.Unit == "" && oneOf(b.l.tokens[i-1].text, []string{"step", "page", "stage", "task", "question", "version"}) {
+		return false // "done to step 5"
 	}
 	switch b.ctx.Open {
 	case "gauge":
