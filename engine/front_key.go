@@ -40,6 +40,7 @@ const (
 	HoleGap         Key = "hole_gap"  // stitches, before rounding
 	HoleGaps        Key = "hole_gaps" // as knitted
 	HolePositions   Key = "hole_positions"
+	HoleMiddles     Key = "hole_middles" // where the buttons are pinned
 	HoleNeedles     Key = "hole_needles"
 	HoleRows        Key = "hole_rows"     // row of the outer layer, and the one that lies on it
 	HoleDistance    Key = "hole_distance" // cm, centre to centre

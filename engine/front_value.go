@@ -6,7 +6,7 @@ import "strconv"
 // the neckband, in the order in which they are shown.
 var frontResults = [...]Key{
 	FrontStitches, FrontRatio, FrontRatioError, FrontMap, FrontLength, FrontPieces, FrontShares, FrontLeft, FrontRight, FrontColumns,
-	FrontLayerRows, FrontTotalRows, FrontWidth, HolePositions, HoleGap, HoleGaps,
+	FrontLayerRows, FrontTotalRows, FrontWidth, HolePositions, HoleMiddles, HoleGap, HoleGaps,
 	HoleDistance, HoleNeedles, HoleRows, HoleLength, OverlapLow, OverlapHigh,
 	ClosingYarn, FrontYarn, FrontYarnGrams, AllYarn, AllYarnGrams, YarnTex, Tightness,
 }
@@ -106,6 +106,12 @@ func (p *Plan) frontList(k Key) (any, bool) {
 		at := make([]int, len(f.Holes.First))
 		for i, col := range f.Holes.First {
 			at[i] = col + 1
+		}
+		return at, f.has.holes
+	case HoleMiddles:
+		at := make([]int, len(f.Holes.First))
+		for i, col := range f.Holes.First {
+			at[i] = col + max(f.Spec.Size, 1)/2 + 1
 		}
 		return at, f.has.holes
 	case HoleNeedles:

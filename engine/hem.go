@@ -79,3 +79,15 @@ func (p *Plan) solveHem() {
 	}
 	p.HemColumns, p.HemWished = hemColumns(p.RibColumns, p.In.Int(HemEvery), p.BandStitches)
 }
+
+// FrontHem is the columns of a front band whose bump of the first band row is
+// hung, by the rule of the neckband's hem; nil in a single layer, and where
+// the stitches are not known.
+func (p *Plan) FrontHem() []int {
+	f := p.Front
+	if f == nil || !f.has.count || f.Layers < 2 {
+		return nil
+	}
+	hung, _ := hemColumns(p.FrontRibColumns(), p.In.Int(HemEvery), f.Stitches)
+	return hung
+}

@@ -230,7 +230,7 @@ func (c *chat) writePage() string {
 	if name == "" {
 		name = freshName
 	}
-	html, markdown, ok, err := c.talk.Pages(c.state, name)
+	html, markdown, ok, err := c.talk.Pages(c.state, name, c.env.Now().Format("2 January 2006"))
 	if err == nil && !ok {
 		return "There is no whole plan to print yet: answer the questions first."
 	}
@@ -244,7 +244,11 @@ func (c *chat) writePage() string {
 	if err != nil {
 		return "The page cannot be written: " + literal(reason(err), 200) + "."
 	}
-	return "The page to print is in " + literal(path, 500) + ". Open it in a browser and print it. The same as Markdown is in " + literal(plain, 500) + "."
+	what := "The page to print is"
+	if c.state.OnTable {
+		what = "The what-if as a page to print, marked as not kept, is"
+	}
+	return what + " in " + literal(path, 500) + ". Open it in a browser and print it. The same as Markdown is in " + literal(plain, 500) + "."
 }
 
 // join puts paragraphs together, leaving out empty ones.

@@ -16,6 +16,9 @@ func (v Voice) Chart(p *engine.Plan) string {
 	case c == nil:
 		return ""
 	case c.Width == 0:
+		if v.Paper {
+			return "The chart is not laid out here: over how many stitches it runs is not known."
+		}
 		return "Over how many stitches does the chart run? For example: *chart over 105 stitches*, or plan the yoke and it takes its last stage."
 	case c.Fault != nil:
 		return v.chartFault(c)
@@ -29,7 +32,7 @@ func (v Voice) Chart(p *engine.Plan) string {
 			b.WriteString("\n\n" + s)
 		}
 	}
-	b.WriteString("\n\nMore: *card for row 1*, *draw the chart*, *start the chart* to walk its rows at the machine.")
+	b.WriteString(v.hint("\n\nMore: *card for row 1*, *draw the chart*, *start the chart* to walk its rows at the machine."))
 	return b.String()
 }
 
@@ -130,7 +133,7 @@ func (v Voice) chartFloats(c *engine.ChartPlan) string {
 func (v Voice) chartYarn(p *engine.Plan) string {
 	c := p.Chart
 	if c.MainCm == nil {
-		return "Tell me the gauge and I will give the floats in cm and the yarn."
+		return v.hint("Tell me the gauge and I will give the floats in cm and the yarn.")
 	}
 	what := "its rows"
 	if c.Plain > 0 {
@@ -142,7 +145,7 @@ func (v Voice) chartYarn(p *engine.Plan) string {
 	if ok {
 		return text + fmt.Sprintf(" (%s g and %s g, taking both yarns as equally thick).", trim(g1, 1), trim(g2, 1))
 	}
-	return text + ". Say the metres in 100 g for grams."
+	return text + "." + v.hint(" Say the metres in 100 g for grams.")
 }
 
 // WalkDial is the same for a row card at the machine.
@@ -158,7 +161,7 @@ func (v Voice) ChartDial(p *engine.Plan) string {
 	if d, ok := p.Float(engine.ColourDial); ok {
 		return fmt.Sprintf("Two-colour rows at dial **%s**, one number looser than your %s; turn back to %s for plain rows (common practice).", trim(d, 2), trim(d-1, 2), trim(d-1, 2))
 	}
-	return "Knit two-colour rows about one dial number looser than plain (common practice); say *main tension 5* and I name it."
+	return "Knit two-colour rows about one dial number looser than plain (common practice)" + v.hint("; say *main tension 5* and I name it") + "."
 }
 
 // ChartToBand says how the last row goes over into the neckband.

@@ -72,7 +72,11 @@ func (v Voice) Warning(w engine.Warning) string {
 	if !ok {
 		return w.Code
 	}
-	text := fill(card.Text, func(name string) string {
+	words := card.Text
+	if paper := card.Section("paper"); paper != "" && v.Paper {
+		words = paper
+	}
+	text := fill(words, func(name string) string {
 		if name == "need_for" {
 			return yarnFor(w)
 		}

@@ -196,14 +196,10 @@ func rowMap(m []int) string {
 // into larger ones.
 const mostGroups = 16
 
-// rowGroups is the same map for pins along the edge: how many stitches come
-// from each ten rows (or twenty, thirty ...).
-func rowGroups(m []int) string {
-	if len(m) == 0 {
-		return ""
-	}
-	size := 10 * ((len(m) + 10*mostGroups - 1) / (10 * mostGroups))
-	var counts []int
+// PinGroups cuts the rows of an edge where pins go, each so many rows, and
+// counts what is picked up from each; the last group may be shorter.
+func PinGroups(m []int) (size int, counts []int) {
+	size = max(10, 10*((len(m)+10*mostGroups-1)/(10*mostGroups)))
 	for from := 0; from < len(m); from += size {
 		n := 0
 		for _, s := range m[from:min(from+size, len(m))] {
@@ -211,6 +207,20 @@ func rowGroups(m []int) string {
 		}
 		counts = append(counts, n)
 	}
+	return size, counts
+}
+
+// RowGroups is the map of an edge in one sentence, "" where its rows are not
+// known.
+func RowGroups(m []int) string { return rowGroups(m) }
+
+// rowGroups is the same map for pins along the edge: how many stitches come
+// from each ten rows (or twenty, thirty ...).
+func rowGroups(m []int) string {
+	if len(m) == 0 {
+		return ""
+	}
+	size, counts := PinGroups(m)
 	text := fmt.Sprintf("Pinned off in %ds of rows, pick up ", size)
 	whole, rest := counts, len(m)%size
 	if rest > 0 {

@@ -138,9 +138,28 @@ func spans(list []int) string {
 	return strings.Join(parts, ", ")
 }
 
-// tensionPicture draws every row as a mark at its setting, tighter further
-// down, with the fold between the layers.
+// TensionPicture is the picture of the dial as lines, and what its signs mean;
+// nil where the rows are not known.
+func TensionPicture(p *engine.Plan) (lines []string, words string) {
+	if p.Tension() == nil {
+		return nil, ""
+	}
+	c, _, words := tensionCanvas(p)
+	for _, line := range c.lines() {
+		lines = append(lines, strings.TrimRight(line, " "))
+	}
+	return lines, words
+}
+
 func tensionPicture(p *engine.Plan) string {
+	c, label, words := tensionCanvas(p)
+	return picture(label, "#", c.lines()) + "\n" + legend(words)
+}
+
+// tensionCanvas draws every row as a mark at its setting, tighter further
+// down, with the fold between the layers. label is the width of the settings'
+// names at the left.
+func tensionCanvas(p *engine.Plan) (c canvas, label int, words string) {
 	rows := p.Tension()
 	ks := levels(rows)
 	name, wide := map[int]string{}, len("row")
@@ -148,11 +167,12 @@ func tensionPicture(p *engine.Plan) string {
 		name[r.Clicks] = setting(r)
 		wide = max(wide, len(setting(r)))
 	}
-	label, fold := wide+2, 0
+	fold := 0
+	label = wide + 2
 	if p.Doubled && p.FoldRow == 0 {
 		fold = 1 // a column of its own
 	}
-	c := newCanvas(label+len(rows)+fold+3, len(ks)+1)
+	c = newCanvas(label+len(rows)+fold+3, len(ks)+1)
 	for y, k := range ks {
 		c.put(0, y, name[k])
 	}
@@ -174,11 +194,11 @@ func tensionPicture(p *engine.Plan) string {
 			c.put(at(r.Row), len(ks), strconv.Itoa(r.Row))
 		}
 	}
-	words := "Each # is one row, further down tighter."
+	words = "Each # is one row, further down tighter."
 	if p.Doubled {
 		words = "Each # is one row, further down tighter; : is the fold."
 	}
-	return picture(label, "#", c.lines()) + "\n" + legend(words)
+	return c, label, words
 }
 
 func setting(r engine.TensionRow) string {

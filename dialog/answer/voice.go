@@ -13,8 +13,17 @@ import (
 // Voice is what every answer is written with: the trade's knowledge and the
 // unit in which the knitter reads.
 type Voice struct {
-	Book *rules.Book
-	Unit quantity.Unit // "cm" or "in"
+	Book  *rules.Book
+	Unit  quantity.Unit // "cm" or "in"
+	Paper bool          // it is to be printed: nothing in it asks for an answer
+}
+
+// hint is what can be said next; paper has no answer to it.
+func (v Voice) hint(s string) string {
+	if v.Paper {
+		return ""
+	}
+	return s
 }
 
 // Len is a length in the knitter's unit: "39.8 cm", "15 5/8 in".

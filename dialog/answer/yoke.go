@@ -62,7 +62,7 @@ func (v Voice) Yoke(p *engine.Plan) string {
 	for _, c := range yokeCautions(y) {
 		b.WriteString("\n\n**Caution:** " + c)
 	}
-	b.WriteString("\n\nMore: *how do I hang stage 2*, *draw the yoke*, *why " + strconv.Itoa(y.Stages[min(1, n)].Count) + " at stage 2*, *what if I use " + otherStages(n) + "*.")
+	b.WriteString(v.hint("\n\nMore: *how do I hang stage 2*, *draw the yoke*, *why " + strconv.Itoa(y.Stages[min(1, n)].Count) + " at stage 2*, *what if I use " + otherStages(n) + "*."))
 	return b.String()
 }
 
@@ -77,6 +77,8 @@ func otherStages(n int) string {
 func (v Voice) yokeBegun(p *engine.Plan) string {
 	y := p.Yoke
 	switch {
+	case y.Spec.Start > 0 && v.Paper:
+		return fmt.Sprintf("The yoke begins with %d stitches; its stages are not printed, since the stitches at its neck are not known.", y.Spec.Start)
 	case y.Spec.Start > 0:
 		return fmt.Sprintf("The yoke begins with %d stitches. How many has the neckband? Answer the five questions first, or say for example *yoke from %d to 105*.", y.Spec.Start, y.Spec.Start)
 	case y.HasBust:
@@ -106,7 +108,7 @@ func (v Voice) yokeNotes(p *engine.Plan) []string {
 		notes = append(notes, fmt.Sprintf("taking %d stages, as none were said", len(y.Spec.Stages)))
 	}
 	if y.Spec.Method == engine.StraightCone && !in.Has(engine.StageHeights) {
-		notes = append(notes, "taking the stages as equally high, which makes a cone the same as equal cuts; say *heights 8 6 4 cm* for others")
+		notes = append(notes, "taking the stages as equally high, which makes a cone the same as equal cuts"+v.hint("; say *heights 8 6 4 cm* for others"))
 	}
 	return notes
 }

@@ -19,7 +19,7 @@ func (v Voice) yokeDepthLine(p *engine.Plan) string {
 		}
 		s += "**"
 		if y.RowsFrom == engine.Bust {
-			s += " (the middle of what is published for the bust; say *yoke depth 20 cm* for another)"
+			s += " (the middle of what is published for the bust" + v.hint("; say *yoke depth 20 cm* for another") + ")"
 		}
 		parts = append(parts, s+".")
 	}
@@ -28,7 +28,7 @@ func (v Voice) yokeDepthLine(p *engine.Plan) string {
 	}
 	if y.HasBust {
 		parts = append(parts, v.YokeDepth(p))
-	} else if y.Rows == nil {
+	} else if y.Rows == nil && !v.Paper {
 		parts = append(parts, "Say the *bust* or a *yoke depth* and I give the rows and the slope.")
 	}
 	return strings.Join(parts, " ")

@@ -32,6 +32,19 @@ func (v Voice) Hang(p *engine.Plan, i int) string {
 	return text
 }
 
+// HangWords is what a sheet says of hanging stage i, from 0: a title with its
+// counts, and the needles that carry two, piece by piece.
+func (v Voice) HangWords(p *engine.Plan, i int) (title, text string) {
+	y := p.Yoke
+	s := y.Stages[i]
+	title = fmt.Sprintf("%s: %d stitches", upper(stageName(y, i)), s.Count)
+	if i == 0 {
+		return title, upper(startPieces(s)) + "."
+	}
+	before := y.Stages[i-1]
+	return title + fmt.Sprintf(", from %d", before.Stitches()), v.hanging(before, s)
+}
+
 func startPieces(s engine.Stage) string {
 	if len(s.Pieces) < 2 {
 		return "in one piece, one stitch on each needle"
@@ -70,7 +83,11 @@ func (v Voice) hanging(before, s engine.Stage) string {
 		}
 		return fmt.Sprintf("%d decreases in %d hangings, with a plain row between:\n\n%s", s.Decreases, len(s.Hangings), strings.Join(steps, "\n"))
 	case len(s.Pieces) < 2:
-		return upper(mapWords(s.Hangings[0])) + ".\n\n" + MapStrip(s.Hangings[0])
+		words := upper(mapWords(s.Hangings[0])) + "."
+		if v.Paper { // it draws needles in its own way
+			return words
+		}
+		return words + "\n\n" + MapStrip(s.Hangings[0])
 	}
 	var parts []string
 	taken := 0

@@ -6,7 +6,11 @@ import (
 )
 
 // size is one width or angle of the finished band, and how sure it is.
-type size struct{ Label, Value, Spread, Note, Source string }
+type size struct {
+	Label, Value, Spread, Note string
+	Source                     []string // ids
+	Refs                       string   // the same as numbers in the list of sources
+}
 
 var sized = [...]engine.Key{
 	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference,
@@ -20,7 +24,7 @@ func sizes(v answer.Voice, p *engine.Plan) []size {
 	}
 	var out []size
 	for _, k := range sized {
-		s := size{Label: v.Label(k), Value: v.Value(p, k)}
+		s := size{Label: sizeLabel(v, p, k), Value: v.Value(p, k)}
 		if s.Value == "" {
 			continue
 		}
@@ -28,9 +32,9 @@ func sizes(v answer.Voice, p *engine.Plan) []size {
 			s.Spread = v.Figure(k, low) + " to " + v.Figure(k, high)
 		}
 		if c, ok := v.Book.Result(k); ok {
-			s.Note, s.Source = c.Meaning, v.Sources(c.Source)
+			s.Note, s.Source = sizeNote(p, k, c.Meaning), c.Source
 			if own := v.OwnEstimate(p, k); own != "" {
-				c.Estimate, s.Source = own, v.Sources([]string{"own"})
+				c.Estimate, s.Source = own, []string{"own"}
 			}
 			if c.Estimate != "" {
 				s.Note += ". " + v.Estimate(p, c)
@@ -43,7 +47,34 @@ func sizes(v answer.Voice, p *engine.Plan) []size {
 
 // assumption is one thing the plan takes for granted, and where its figure
 // comes from.
-type assumption struct{ Label, Value, Source string }
+type assumption struct {
+	Label, Value string
+	Source       []string // ids
+	Refs         string   // the same as numbers in the list of sources
+}
+
+// sizeLabel is what a size is called; a single layer has no fold.
+func sizeLabel(v answer.Voice, p *engine.Plan, k engine.Key) string {
+	if k == engine.FoldCircumference && !p.Doubled {
+		return "circumference at the edge"
+	}
+	return v.Label(k)
+}
+
+// sizeNote is what a size means, without what this plan has not: overlapping
+// fronts, a grading, a rib.
+func sizeNote(p *engine.Plan, k engine.Key, meaning string) string {
+	plain := p.In.Rib.IsPlain()
+	switch {
+	case k == engine.SeamWidth && p.In.Garment != engine.Cardigan:
+		return "what shows of the knitted band along the seam"
+	case k == engine.FoldCircumference && plain:
+		return "the length of the top edge"
+	case k == engine.LeanDegrees && plain:
+		return "how far the band leans in toward the neck"
+	}
+	return meaning
+}
 
 // assumed lists what the knitter has not said and the plan rests on.
 func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
@@ -66,7 +97,7 @@ func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 				ids = []string{"own"}
 			}
 		}
-		out = append(out, assumption{v.Label(k), v.Value(p, k), v.Sources(ids)})
+		out = append(out, assumption{Label: v.Label(k), Value: v.Value(p, k), Source: ids})
 	}
 	return out
 }

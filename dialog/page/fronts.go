@@ -11,14 +11,34 @@ import (
 // fronts is the front bands on the page: words, a box for each buttonhole on
 // either layer, and the edge as a picture.
 type fronts struct {
-	PickUp []string // Markdown: stitches, ratio, map, needles
-	Band   string
-	Holes  []string // one a buttonhole, from the lower end up
-	Rows   string   // in which rows they are made
-	Gaps   string
-	Button string
-	First  []string // which side first, and why
+	PickUp   []string // Markdown: stitches, ratio, needles
+	Pins     []pin    // what is picked up between two pins
+	PinWords string
+	Band     string
+	Dial     string
+	Layers   int
+	Knit     []knitList // a box for each row, front by front
+	Parts    []frontPart
+	Side     string // of which front the needles are
+	Holes    []hole // from the lower end up
+	Rows     string // in which rows they are made
+	Gaps     string
+	Button   string
+	First    []string // which side first, and why
 }
+
+// pin is a stretch of the edge between two pins.
+type pin struct{ Rows, Stitches string }
+
+// knitList is the rows of one piece of one front.
+type knitList struct {
+	Name string
+	Rows []int
+}
+
+// hole is one buttonhole: its stitches from the lower end, its needles, and
+// the stitch at its middle, where the button is pinned.
+type hole struct{ Stitches, Needles, Pin string }
 
 // layFronts gathers the front bands, nil where they are not planned.
 func layFronts(v answer.Voice, p *engine.Plan) *fronts {
@@ -26,9 +46,11 @@ func layFronts(v answer.Voice, p *engine.Plan) *fronts {
 		return nil
 	}
 	f := p.Front
-	out := &fronts{Band: v.FrontBand(p), PickUp: frontPickUp(v, p)}
+	out := &fronts{Band: v.FrontBand(p), PickUp: frontPickUp(v, p), Parts: frontParts(p), Layers: max(1, min(2, f.Layers)),
+		Pins: pins(f.Map), PinWords: answer.RowGroups(f.Map), Dial: frontDial(v, p), Side: frontSide}
+	out.Knit = knitLists(f.TotalRows, out.Parts)
 	if f.HasHoles() {
-		out.Holes, out.Rows = answer.HoleList(p), strings.TrimSpace(answer.HoleSide(f)+" "+answer.HoleRows(f))
+		out.Holes, out.Rows = holes(p, out.Parts), answer.HoleRows(f)
 		if len(f.Holes.Gaps) > 0 {
 			out.Gaps = answer.GapWords(f.Holes)
 			if d := v.Value(p, engine.HoleDistance); d != "" {
@@ -62,7 +84,7 @@ func frontPickUp(v answer.Voice, p *engine.Plan) []string {
 	}
 	parts[0] += "."
 	if f.Every > 0 {
-		parts = append(parts, fmt.Sprintf("Over %d rows that is about **%d of every %d**. Evenly, from the lower edge: %s.", f.Rows, f.Of, f.Every, v.Value(p, engine.FrontMap)))
+		parts = append(parts, fmt.Sprintf("Over %d rows that is about **%d of every %d**.", f.Rows, f.Of, f.Every))
 	}
 	if e.NeckbandRows > 0 {
 		parts = append(parts, fmt.Sprintf("The neckband's end goes through both layers at once; its %d outer rows are counted once.", e.NeckbandRows))
@@ -70,78 +92,66 @@ func frontPickUp(v answer.Voice, p *engine.Plan) []string {
 	return parts
 }
 
-// Sizes of the picture of the edge in mm.
-const (
-	edgeLong = 170.0
-	edgeHigh = 6.0
-	edgeTop  = 7.0
-	edgeLeft = 2.0
-)
-
-// frontEdge draws one front band lying on its side, lower end to the left,
-// with its buttonholes and the neckband's end. "" where there are none.
-func frontEdge(p *engine.Plan) string {
-	f := p.Front
-	if !f.HasHoles() || f.Stitches < 2 {
-		return ""
+// pins are the stretches of an edge, from its lower end.
+func pins(m []int) []pin {
+	if len(m) == 0 {
+		return nil
 	}
-	d := draw(edgeLeft+edgeLong+2, edgeTop+edgeHigh+6, fmt.Sprintf("The front band lying on its side with %s; the list names the places in words", answer.Count(f.Spec.Holes, "buttonhole", "buttonholes")))
-	at := func(col float64) float64 { return edgeLeft + edgeLong*col/float64(f.Stitches) }
-	d.path("mid", fmt.Sprintf("M%s %s h%s v%s h-%s Z", mm(edgeLeft), mm(edgeTop), mm(edgeLong), mm(edgeHigh), mm(edgeLong)))
-	if n := answer.NeckbandStitches(p); n > 0 {
-		d.line("heavy", at(float64(f.Stitches-n)), edgeTop+edgeHigh, edgeLeft+edgeLong, edgeTop+edgeHigh)
-	}
-	size := float64(max(f.Spec.Size, 1))
-	last := -10.0
-	for i, col := range f.Holes.First {
-		d.line("heavy", at(float64(col)), edgeTop+edgeHigh/2, at(float64(col)+size), edgeTop+edgeHigh/2)
-		if x := at(float64(col) + size/2); x-last > 9 { // numbers that would touch are left out
-			d.text(x, edgeTop-1.5, large, "middle", "bold", fmt.Sprint(i+1))
-			last = x
+	size, counts := answer.PinGroups(m)
+	var out []pin
+	for i, n := range counts {
+		p := pin{fmt.Sprintf("rows %d to %d", i*size+1, min((i+1)*size, len(m))), fmt.Sprint(n)}
+		if i*size+1 == len(m) {
+			p.Rows = fmt.Sprintf("row %d", len(m))
 		}
+		out = append(out, p)
 	}
-	d.text(edgeLeft, edgeTop+edgeHigh+4.5, small, "start", "", "lower end")
-	d.text(edgeLeft+edgeLong, edgeTop+edgeHigh+4.5, small, "end", "", "top")
-	return d.String()
+	return out
 }
 
-// fronts writes the same as Markdown.
-func (m *markdown) fronts(s sheet) {
-	f := s.Fronts
-	if f == nil {
-		return
+// frontDial is the dial for a front band, or a place to write it down.
+func frontDial(v answer.Voice, p *engine.Plan) string {
+	if dial := v.Value(p, engine.MainTension); dial != "" && !p.In.Has(engine.FrontGauge) {
+		return "Dial **" + dial + "**, the garment's, for every row: the band is planned at the garment's gauge."
 	}
-	m.para("## The front bands")
-	for _, t := range f.PickUp {
-		m.para(t)
-	}
-	m.para(f.Band)
-	if len(f.Holes) > 0 {
-		m.para(fmt.Sprintf("### %s", answer.Count(len(f.Holes), "buttonhole", "buttonholes")))
-		m.para("Counted from the lower end. A box for each layer in which it is made.")
-		var lines []string
-		for i, h := range f.Holes {
-			lines = append(lines, fmt.Sprintf("- %s%d: %s", strings.Repeat("[ ] ", s.layersOfHoles()), i+1, h))
-		}
-		m.list(lines)
-		m.para(f.Gaps)
-		m.para(f.Rows)
-	}
-	m.para(f.Button)
-	for _, t := range f.First {
-		m.para(t)
-	}
+	return "Dial for every row: ______ (write it down; the second front takes the same)."
 }
 
-// layersOfHoles is how often each buttonhole is made: once in a single band,
-// on both layers of a doubled one.
-func (s sheet) layersOfHoles() int { return max(1, min(2, s.plan.Front.Layers)) }
+// frontSide says which front the names of the needles are for: hung by its
+// front edge with the wrong side facing the knitter, a right front has its
+// lower end at the left of the bed.
+const frontSide = "The needles are those of a right front, wrong side facing you, its lower end at the left; on a left front count the same from the right end."
 
-// upTo is the numbers 1 to n, for a template that draws so many boxes.
-func upTo(n int) []int {
-	out := make([]int, n)
-	for i := range out {
-		out[i] = i + 1
+// knitLists is a box for each row of each piece of both fronts.
+func knitLists(rows int, parts []frontPart) []knitList {
+	var out []knitList
+	for _, front := range []string{"first front", "second front"} {
+		for _, part := range parts {
+			name := front
+			if len(parts) > 1 {
+				name += ", " + strings.ToLower(part.Name)
+			}
+			out = append(out, knitList{name, upTo(rows)})
+		}
+	}
+	return out
+}
+
+// holes names where each buttonhole lies.
+func holes(p *engine.Plan, parts []frontPart) []hole {
+	var out []hole
+	size := max(p.Front.Spec.Size, 1)
+	for _, col := range p.Front.Holes.First {
+		h := hole{Stitches: fmt.Sprint(col + 1), Pin: fmt.Sprint(col + size/2 + 1)}
+		if size > 1 {
+			h.Stitches += " to " + fmt.Sprint(col+size)
+		}
+		for _, part := range parts {
+			if part.has(col) {
+				h.Needles = part.span(col, size)
+			}
+		}
+		out = append(out, h)
 	}
 	return out
 }

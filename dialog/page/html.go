@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/extension"
 
 	"foldrow/dialog/answer"
 	"foldrow/engine"
@@ -19,11 +20,11 @@ var pageText string
 var styleText string
 
 // HTML is the page of plan p as one file for A4 and Letter: no network, no
-// script, no fonts of its own. said is what the knitter told, name the
-// project's, "" where it has none. An error means that a text of the rules
-// could not be turned into HTML.
-func HTML(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) (string, error) {
-	s := lay(v, p, said, name)
+// script, no fonts of its own. said is what the knitter told, n what else
+// stands on the sheets. An error means that a text of the rules could not be
+// turned into HTML.
+func HTML(v answer.Voice, p *engine.Plan, said engine.Inputs, n Notes) (string, error) {
+	s := lay(v, p, said, n)
 	t, err := template.New("page").Funcs(functions(s)).Parse(pageText)
 	if err != nil {
 		return "", err
@@ -39,19 +40,29 @@ func HTML(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) (stri
 // by goldmark with raw HTML off, is passed on unescaped.
 func functions(s sheet) template.FuncMap {
 	return template.FuncMap{
-		"style":   func() template.CSS { return template.CSS(styleText) },
+		"style":   func() template.CSS { return template.CSS(styleText + footStyle(s)) },
+		"foot":    s.foot,
 		"md":      toHTML,
 		"svg":     func(text string) template.HTML { return template.HTML(text) },
 		"strip":   func() []block { return strip(s) },
-		"legend":  func() []sign { return legend(s) },
+		"legend":  func() []sign { return legend(lanesOf(s)) },
+		"profile": func() string { return profile(s.plan) },
+		"grid":    func() string { return chartGrid(s.plan) },
+		"reading": func() string { return chartReading },
+		"beds":    func() []pieceBed { return chartBeds(s.plan) },
+		"signs":   func() []sign { return chartLegend(s.plan) },
+		"flat":    func() bool { return flat(s.plan) },
+		"last":    func() string { return engine.NeedleName(s.Stitches-1, s.Stitches) },
+		"first":   func() string { return engine.NeedleName(0, s.Stitches) },
 		"tables":  tables,
 		"grade":   func() []string { return grade(s.plan) },
 		"section": func() string { return crossSection(s) },
 		"lean":    func() string { return leanWords(s) },
-		"single":  func(cols []int) [][]string { return single(cols, s.Stitches) },
-		"grouped": func(cols []int) [][]string { return grouped(cols, s.Stitches) },
+		"single":  func(cols []int) []line { return inLines(single(cols, s.Stitches)) },
+		"grouped": func(cols []int) []line { return inLines(grouped(cols, s.Stitches)) },
+		"pairs":   pairLines,
 		"edge":    func() string { return frontEdge(s.plan) },
-		"layers":  func() []int { return upTo(s.layersOfHoles()) },
+		"layers":  func() []int { return upTo(s.Fronts.Layers) },
 		"number":  func(i int) int { return i + 1 },
 		"care":    func() string { return careFirst },
 	}
@@ -61,7 +72,7 @@ func functions(s sheet) template.FuncMap {
 // which is what goldmark does unless told otherwise.
 func toHTML(markdown string) (template.HTML, error) {
 	var b strings.Builder
-	err := goldmark.New().Convert([]byte(markdown), &b)
+	err := goldmark.New(goldmark.WithExtensions(extension.Table)).Convert([]byte(markdown), &b)
 	return template.HTML(b.String()), err
 }
 
@@ -70,6 +81,32 @@ func single(cols []int, stitches int) [][]string {
 	out := make([][]string, len(cols))
 	for i, c := range cols {
 		out[i] = []string{engine.NeedleName(c, stitches)}
+	}
+	return out
+}
+
+// line is as many boxes as stand side by side on paper: ten needles, so that
+// they are counted at a glance, or fewer where several go together.
+type line [][]string
+
+const lineNeedles = 10
+
+// inLines sets groups of needles in lines.
+func inLines(groups [][]string) []line { return cut(groups, lineNeedles, lineNeedles) }
+
+// pairLines does the same where each has two boxes.
+func pairLines(groups [][]string) []line { return cut(groups, 8, 6) }
+
+// cut makes lines of so many needles, and at most so many groups.
+func cut(groups [][]string, needles, most int) []line {
+	widest := 1
+	for _, g := range groups {
+		widest = max(widest, len(g))
+	}
+	each := max(1, min(most, needles/widest))
+	var out []line
+	for i := 0; i < len(groups); i += each {
+		out = append(out, groups[i:min(i+each, len(groups))])
 	}
 	return out
 }

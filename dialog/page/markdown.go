@@ -9,13 +9,18 @@ import (
 )
 
 // Markdown is the page of plan p as plain Markdown. said is what the knitter
-// told, name the project's, "" where it has none. Its boxes, "[ ]", are ticked
-// with a pencil.
-func Markdown(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) string {
-	s := lay(v, p, said, name)
+// told, n what else stands on it. Its boxes, "[ ]", are ticked with a pencil.
+func Markdown(v answer.Voice, p *engine.Plan, said engine.Inputs, n Notes) string {
+	s := lay(v, p, said, n)
 	m := &markdown{}
 	m.para("# " + literal(s.Title))
+	if s.Supposed != "" {
+		m.para("**WHAT IF.** " + s.Supposed)
+	}
 	m.para(s.Under)
+	if s.Date != "" {
+		m.para("Printed " + literal(s.Date) + ".")
+	}
 	var lines []string
 	for _, h := range s.Heads {
 		lines = append(lines, "- "+h.words())
@@ -24,11 +29,13 @@ func Markdown(v answer.Voice, p *engine.Plan, said engine.Inputs, name string) s
 	for _, w := range s.Warnings {
 		m.para("**Caution:** " + w)
 	}
-	m.order(s)
 	m.hang(s)
 	m.rows(s)
 	m.needles(s)
+	m.yoke(s)
+	m.chart(s)
 	m.fronts(s)
+	m.order(s)
 	m.sit(s)
 	m.end(s)
 	return m.String()
@@ -99,7 +106,9 @@ func (m *markdown) needles(s sheet) {
 		return
 	}
 	m.para("## The needles")
-	if lines, words := answer.CutStrip(s.plan, 5); lines != nil {
+	if len(lanesOf(s)) == 0 {
+		m.para(fmt.Sprintf("%s to %s, all in work; none is latched and no bump is hung.", engine.NeedleName(0, s.Stitches), engine.NeedleName(s.Stitches-1, s.Stitches)))
+	} else if lines, words := answer.CutStrip(s.plan, 5); lines != nil {
 		m.para("```\n" + strings.Join(lines, "\n") + "\n```")
 		m.para(words)
 	}
@@ -151,6 +160,10 @@ func (m *markdown) rows(s sheet) {
 		lines = append(lines, line)
 	}
 	m.list(lines)
+	if picture, words := answer.TensionPicture(s.plan); picture != nil && graded(s.plan) {
+		m.para("```\n" + strings.Join(picture, "\n") + "\n```")
+		m.para(words)
+	}
 }
 
 func (m *markdown) sit(s sheet) {
@@ -164,7 +177,7 @@ func (m *markdown) sit(s sheet) {
 		if z.Spread != "" {
 			line += " (" + z.Spread + ")"
 		}
-		lines = append(lines, line+": "+z.Note)
+		lines = append(lines, line+": "+z.Note+" (source "+z.Refs+")")
 	}
 	m.list(lines)
 	m.para(s.KindNote)
@@ -184,7 +197,15 @@ func (m *markdown) end(s sheet) {
 		m.para("## Assumed, since nothing else was said")
 		lines = nil
 		for _, a := range s.Assumed {
-			lines = append(lines, "- "+a.Label+": **"+a.Value+"** (source: "+a.Source+")")
+			lines = append(lines, "- "+a.Label+": **"+a.Value+"** (source "+a.Refs+")")
+		}
+		m.list(lines)
+	}
+	if len(s.Sources) > 0 {
+		m.para("## Sources of the figures")
+		lines = nil
+		for i, where := range s.Sources {
+			lines = append(lines, fmt.Sprintf("%d. %s", i+1, where))
 		}
 		m.list(lines)
 	}

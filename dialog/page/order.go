@@ -1,6 +1,7 @@
 package page
 
 import (
+	"strconv"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -31,9 +32,21 @@ func order(v answer.Voice, p *engine.Plan) []step {
 				texts = append(texts, t)
 			}
 		}
+		if dial := foldDial(p); c.Fields["rows"] == "fold" && dial != "" {
+			texts = []string{dial}
+		}
 		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n")})
 	}
 	return steps
+}
+
+// foldDial is the setting for the fold row, "" where the dial is not known.
+func foldDial(p *engine.Plan) string {
+	rows := p.Tension()
+	if p.FoldRow == 0 || len(rows) <= p.LayerRows || rows[p.LayerRows].Dial == nil {
+		return ""
+	}
+	return "Row " + strconv.Itoa(p.LayerRows+1) + ", " + words(p, rows[p.LayerRows]) + "."
 }
 
 func stepCards(v answer.Voice, p *engine.Plan) []rules.Card {
@@ -50,8 +63,12 @@ func stepCards(v answer.Voice, p *engine.Plan) []rules.Card {
 // left out: seven years, our own limit, as in the conversation.
 const pastSmall = 7 * 12
 
+// forSmall are the cautions for a small child, whatever the steps say: they
+// come first on its sheets.
+var forSmall = [...]string{"baby-neck", "buttons-children", "cords-children"}
+
 // cautions are those of the plan's steps, each once, in the order in which the
-// work meets them.
+// work meets them, after those for the wearer. A chart brings that of floats.
 func cautions(v answer.Voice, p *engine.Plan) []caution {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return nil
@@ -60,15 +77,23 @@ func cautions(v answer.Voice, p *engine.Plan) []caution {
 	seen := map[string]bool{}
 	w, told := engine.ParseWhom(p.In.Text(engine.KeyWearer))
 	grown := told && (w.Adult || w.Months >= pastSmall)
+	var ids []string
+	if told && !grown {
+		ids = append(ids, forSmall[:]...)
+	}
 	for _, s := range stepCards(v, p) {
-		for _, id := range s.List("caution") {
-			c, ok := v.Book.Card("cautions", id)
-			if !ok || seen[id] || grown && strings.HasSuffix(id, "-children") {
-				continue
-			}
-			seen[id] = true
-			out = append(out, caution{c.Fields["title"], v.Fill(c.Text, p)})
+		ids = append(ids, s.List("caution")...)
+	}
+	if p.Chart != nil {
+		ids = append(ids, "loose-floats")
+	}
+	for _, id := range ids {
+		c, ok := v.Book.Card("cautions", id)
+		if !ok || seen[id] || grown && strings.HasSuffix(id, "-children") {
+			continue
 		}
+		seen[id] = true
+		out = append(out, caution{c.Fields["title"], v.Fill(c.Text, p)})
 	}
 	return out
 }

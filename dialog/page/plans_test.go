@@ -20,7 +20,7 @@ type sample struct {
 
 // samples are an everyday cardigan, a single band in inches, and a band wider
 // than the bed in a rib with wide columns; a mock rib with front bands and
-// buttonholes.
+// buttonholes; a yoke with its chart, and front bands in two pieces.
 var samples = []sample{
 	{"cardigan", "cm", map[engine.Key]string{
 		"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "40", "rib": "1x1", "depth": "3",
@@ -37,6 +37,11 @@ var samples = []sample{
 	{"fronts-mock", "cm", map[engine.Key]string{
 		"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3",
 		"band_kind": "mock", "front_edge": "40", "buttonholes": "7", "button": "20",
+	}},
+	{"yoke", "cm", map[engine.Key]string{
+		"garment": "cardigan", "stitch_gauge": "28", "row_gauge": "40", "neck": "42", "rib": "1x1", "depth": "3", "main_tension": "5",
+		"yoke_first": "264", "stages": "4", "stage_repeats": "12", "bust": "94", "chart": "x..x../.xx...", "front_edge": "52", "front_rib": "2x2",
+		"buttonholes": "7", "button": "20",
 	}},
 }
 

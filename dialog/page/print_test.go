@@ -97,15 +97,16 @@ func TestPrintsOnBothPapers(t *testing.T) {
 	browser := printer(t)
 	for _, s := range append(samples, deepest()) {
 		v, p, said := s.solve(t)
-		page, err := HTML(v, p, said, "Blue yoke")
+		page, err := HTML(v, p, said, Notes{Name: "Blue yoke"})
 		require.NoError(t, err)
 		for _, on := range papers {
 			t.Run(s.name+" "+on.name, func(t *testing.T) {
 				pdf := printed(t, browser, page, on)
 				checkPaper(t, run(t, "pdfinfo", "-l", "99", pdf), on)
 				pages := boxes(t, pdf)
-				checkMargins(t, pages, on)
-				checkNumbers(t, pages, lay(v, p, said, "Blue yoke"))
+				checkMargins(t, pages, on, lay(v, p, said, Notes{Name: "Blue yoke"}).foot())
+				checkFilled(t, pages, on)
+				checkNumbers(t, pages, lay(v, p, said, Notes{Name: "Blue yoke"}))
 				text := strings.Join(strings.Fields(run(t, "pdftotext", "-raw", pdf, "-")), " ")
 				for _, h := range heads(v, p) {
 					require.Contains(t, text, h.Figure+" "+h.Label)
@@ -138,21 +139,34 @@ func checkPaper(t *testing.T, info string, on paper) {
 
 // checkMargins wants every word within the margins, but for the page's own
 // number below: what overflows or is cut by the page's end is not.
-func checkMargins(t *testing.T, pages []printedPage, on paper) {
-	const side, foot, slack = 12 * point, 15 * point, 1.0
+func checkMargins(t *testing.T, pages []printedPage, on paper, foot string) {
+	const side, under, slack = 12 * point, 15 * point, 1.0
 	for i, pg := range pages {
 		var below []string
 		for _, w := range pg.Words {
 			require.GreaterOrEqual(t, w.XMin, side-slack, "page %d, %s", i+1, w.Text)
 			require.LessOrEqual(t, w.XMax, on.width-side+slack, "page %d, %s", i+1, w.Text)
 			require.GreaterOrEqual(t, w.YMin, side-slack, "page %d, %s", i+1, w.Text)
-			if w.YMin > on.height-foot-slack {
+			if w.YMin > on.height-under-slack {
 				below = append(below, w.Text)
 				continue
 			}
-			require.LessOrEqual(t, w.YMax, on.height-foot+slack, "page %d, %s", i+1, w.Text)
+			require.LessOrEqual(t, w.YMax, on.height-under+slack, "page %d, %s", i+1, w.Text)
 		}
-		require.Equal(t, fmt.Sprintf("page %d of %d", i+1, len(pages)), strings.Join(below, " "))
+		require.Equal(t, fmt.Sprintf("%s page %d of %d", foot, i+1, len(pages)), strings.Join(below, " "), "what tells loose sheets apart")
+	}
+}
+
+// checkFilled wants no sheet but the last to be less than half full.
+func checkFilled(t *testing.T, pages []printedPage, on paper) {
+	for i, pg := range pages[:len(pages)-1] {
+		low := 0.0
+		for _, w := range pg.Words {
+			if w.YMax < on.height-15*point {
+				low = max(low, w.YMax)
+			}
+		}
+		require.Greater(t, low, on.height/2, "sheet %d of %d", i+1, len(pages))
 	}
 }
 

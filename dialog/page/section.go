@@ -10,10 +10,10 @@ import (
 // Sizes of the cross-section in mm. The angle is true, lengths are not.
 const (
 	sectionWide = 88.0
-	sectionHigh = 57.0
+	sectionHigh = 52.0
 	seamX       = 30.0
-	seamY       = 45.0
-	bandLong    = 34.0
+	seamY       = 40.0
+	bandLong    = 29.0
 	halfThick   = 1.7
 )
 
@@ -73,7 +73,25 @@ func leanWords(s sheet) string {
 	if !s.plan.Doubled {
 		end = "the edge"
 	}
-	return fmt.Sprintf("The band stands %s deep from the seam to %s and leans in toward the neck by about %s: 0 is upright, 90 lies flat on the shoulders. "+
-		"The tension's grading alone does this; the rib's draw adds to it.",
+	why := ""
+	switch graded := graded(s.plan); {
+	case graded && s.plan.In.Rib.IsPlain():
+		why = " The tension's grading does this."
+	case graded:
+		why = " The tension's grading alone does this; the rib's draw adds to it."
+	case !s.plan.In.Rib.IsPlain():
+		why = " The rib's draw adds to it."
+	}
+	return fmt.Sprintf("The band stands %s deep from the seam to %s and leans in toward the neck by about %s: 0 is upright, 90 lies flat on the shoulders."+why,
 		s.voice.Value(s.plan, engine.DepthResult), end, s.voice.Value(s.plan, engine.LeanDegrees))
+}
+
+// graded reports whether the rows get tighter on the way to the edge.
+func graded(p *engine.Plan) bool {
+	for _, r := range p.Tension() {
+		if r.Row <= p.LayerRows && r.Clicks != p.Tension()[0].Clicks {
+			return true
+		}
+	}
+	return false
 }

@@ -31,7 +31,7 @@ func TestEstimatesFollowWhatIsTold(t *testing.T) {
 		{map[engine.Key]string{"click_effect": "2"}, []string{"dial number, 2 % a click as you told it"}, []string{"3 to 7 %"}},
 	} {
 		v, p, said := samples[0].with(tt.said).solve(t)
-		_, text, found := strings.Cut(Markdown(v, p, said, ""), "## How it will sit")
+		_, text, found := strings.Cut(Markdown(v, p, said, Notes{Name: ""}), "## How it will sit")
 		require.True(t, found)
 		text, _, _ = strings.Cut(text, "\n## ")
 		for _, s := range tt.says {
@@ -52,7 +52,7 @@ func TestChildCautions(t *testing.T) {
 			s = s.with(map[engine.Key]string{"wearer": wearer})
 		}
 		v, p, said := s.solve(t)
-		page := Markdown(v, p, said, "")
+		page := Markdown(v, p, said, Notes{Name: ""})
 		for _, title := range []string{"Buttons for small children", "Cords at a child's neck"} {
 			if want {
 				require.Contains(t, page, title, wearer)
