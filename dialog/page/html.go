@@ -102,6 +102,9 @@ func cut(groups [][]string, needles, most int) []line {
 	widest := 1
 	for _, g := range groups {
 		widest = max(widest, len(g))
+		if len(g[0]) > 3 { // names of three figures are wider
+			needles, most = min(needles, 8), min(most, 8)
+		}
 	}
 	each := max(1, min(most, needles/widest))
 	var out []line
