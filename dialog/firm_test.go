@@ -68,3 +68,20 @@ func TestNoPlaceholderIsShown(t *testing.T) {
 		require.NotContains(t, r.Markdown, "{", said)
 	}
 }
+
+// Every reply says what kind it is, also where the default is taken and none is
+// offered.
+func TestDefaultHasAKind(t *testing.T) {
+	tk := talk(t)
+	for _, lines := range [][]string{{}, {"cardigan"}, {"cardigan", "28/40"}, {"cardigan", "28/40", "42 cm"}} {
+		s, _ := tk.Begin()
+		for _, l := range lines {
+			s, _ = tk.Turn(s, l)
+		}
+		want := map[int]string{0: "measure", 1: "measure", 2: "measure", 3: "answer"}[len(lines)]
+		for _, line := range []string{"default", "take the default"} {
+			_, r := tk.Turn(s, line)
+			require.Equal(t, want, r.Kind, "%q after %q: %s", line, lines, r.Markdown)
+		}
+	}
+}

@@ -207,7 +207,7 @@ func (c *turn) onNothing() (State, Reply) {
 		return c.stepReply("")
 	}
 	if c.m.Topic == "default" {
-		c.m.Topic = "usual"
+		c.m.Kind, c.m.Topic = listen.Measure, "usual"
 		return c.onMeasure()
 	}
 	return c.s, c.reply("show", "Nothing was typed.")

@@ -19,12 +19,13 @@ type chat struct {
 	in    source
 	page  *renderer
 
-	shown   bool   // something was printed already
-	warned  bool   // the last thing was a Ctrl-C on an empty line
-	paste   bool   // inside lines that came together
-	doomed  string // project that a yes deletes
-	outErr  error  // why the output cannot be written
-	pending *typed // line read already, still to be answered
+	shown   bool      // something was printed already
+	warned  bool      // the last thing was a Ctrl-C on an empty line
+	paste   bool      // inside lines that came together
+	doomed  string    // project that a yes deletes
+	outErr  error     // why the output cannot be written
+	pending *typed    // line read already, still to be answered
+	signal  os.Signal // that is to end the program, nil for none
 }
 
 // signalled says that a signal ended the wait for a line.
@@ -52,7 +53,10 @@ func (c *chat) talkOn() int {
 				return c.stopped(err)
 			}
 		}
-		for _, line := range lines {
+		for i, line := range lines {
+			if i > 0 && c.ending() {
+				break
+			}
 			if c.answer(line) {
 				return c.status()
 			}
@@ -136,6 +140,9 @@ func (c *chat) wait() (typed, error) {
 		c.pending = nil
 		return line, nil
 	}
+	if c.ending() {
+		return typed{}, signalled{c.signal}
+	}
 	type result struct {
 		line typed
 		err  error
@@ -148,9 +155,9 @@ func (c *chat) wait() (typed, error) {
 	select {
 	case r := <-ready:
 		return r.line, r.err
-	case sig := <-c.env.Signals:
+	case c.signal = <-c.env.Signals:
 		c.in.restore()
-		return typed{}, signalled{sig}
+		return typed{}, signalled{c.signal}
 	}
 }
 

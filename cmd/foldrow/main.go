@@ -18,11 +18,12 @@ func main() {
 	// A reader that went away shows as an error of writing; so does the
 	// limit on the size of files.
 	signal.Ignore(append(quietSignals(), syscall.SIGPIPE)...)
-	signals := make(chan os.Signal, 1)
-	signal.Notify(signals, os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
+	in := int(os.Stdin.Fd())
 	out := int(os.Stdout.Fd())
-	screen, typed := term.IsTerminal(out), term.IsTerminal(int(os.Stdin.Fd()))
+	keysAsFound := asFound(in)
+	screen, typed := term.IsTerminal(out), term.IsTerminal(in)
 	bare, restore := prepare(os.Stdout)
+	signals := watchSignals(func() { keysAsFound(); restore() })
 	status := run(os.Args[1:], Env{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr,
 		Screen:   screen,

@@ -214,6 +214,9 @@ func (c *chat) writeOut() string {
 	s, r := c.talk.Begin()
 	fmt.Fprintf(&b, "\n%s\n", r.Markdown)
 	for _, said := range c.shelf.said {
+		if c.ending() { // each line takes as long as when it was said
+			return "Nothing was written: the program was told to end."
+		}
 		s, r = c.talk.Turn(s, said)
 		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), r.Markdown)
 	}

@@ -106,7 +106,7 @@ func TestResizedWindow(t *testing.T) {
 }
 
 func TestSignalsAtThePrompt(t *testing.T) {
-	for _, sig := range []syscall.Signal{syscall.SIGTERM, syscall.SIGHUP, syscall.SIGINT} {
+	for _, sig := range []syscall.Signal{syscall.SIGTERM, syscall.SIGHUP, syscall.SIGINT, syscall.SIGQUIT} {
 		d := sit(t, 80, t.TempDir(), nil)
 		d.see("pullover?")
 		d.say("cardigan", "stitches and rows")
