@@ -76,7 +76,11 @@ func (c *chat) answer(line typed) (left bool) {
 			return false
 		}
 	}
-	next, reply := c.talk.Turn(c.state, line.text)
+	next, reply, ok := c.turn(c.state, line.text)
+	if !ok {
+		c.say(join(before, reply.Markdown))
+		return false
+	}
 	before = join(before, c.shelf.keep(line.text, next))
 	c.state = next
 	done, alone := c.order(reply.Order)
@@ -149,11 +153,15 @@ func (c *chat) wait() (typed, error) {
 	}
 	ready := make(chan result, 1)
 	go func() {
-		line, err := c.in.next()
-		ready <- result{line, err}
+		r := result{err: errFault}
+		guarded(func() { r.line, r.err = c.in.next() })
+		ready <- r
 	}()
 	select {
 	case r := <-ready:
+		if errors.Is(r.err, errFault) {
+			c.in.restore()
+		}
 		return r.line, r.err
 	case c.signal = <-c.env.Signals:
 		c.in.restore()

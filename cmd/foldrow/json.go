@@ -68,7 +68,11 @@ func (c *chat) turnJSON(said string) dialog.Reply {
 		}
 		before = text
 	}
-	next, r := c.talk.Turn(c.state, said)
+	next, r, ok := c.turn(c.state, said)
+	if !ok {
+		r.Markdown = join(before, r.Markdown)
+		return r
+	}
 	if note := c.shelf.keep(said, next); note != "" {
 		fmt.Fprintf(c.env.Err, "foldrow: %s\n", c.inText(note))
 	}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"strings"
 
@@ -209,7 +210,7 @@ func (c *chat) writeOut() string {
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "# %s\n\nWritten by foldrow on %s.\n\n", literal(name, 60), when(c.env.Now()))
-	_, plan := c.talk.Turn(c.state, "plan")
+	_, plan, _ := c.turn(c.state, "plan")
 	fmt.Fprintf(&b, "## The plan\n\n%s\n\n## What was said\n", plan.Markdown)
 	s, r := c.talk.Begin()
 	fmt.Fprintf(&b, "\n%s\n", r.Markdown)
@@ -217,7 +218,7 @@ func (c *chat) writeOut() string {
 		if c.ending() { // each line takes as long as when it was said
 			return "Nothing was written: the program was told to end."
 		}
-		s, r = c.talk.Turn(s, said)
+		s, r, _ = c.turn(s, said)
 		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), r.Markdown)
 	}
 	path, err := writeOut(name, ".md", b.String())
@@ -233,7 +234,10 @@ func (c *chat) writePage() string {
 	if name == "" {
 		name = freshName
 	}
-	html, markdown, ok, err := c.talk.Pages(c.state, name, c.env.Now().Format("2 January 2006"))
+	var html, markdown string
+	ok, date := false, c.env.Now().Format("2 January 2006")
+	err := errors.New("there is a fault in the program")
+	guarded(func() { html, markdown, ok, err = c.talk.Pages(c.state, name, date) })
 	if err == nil && !ok {
 		return "There is no whole plan to print yet: answer the questions first."
 	}

@@ -2,7 +2,7 @@
 // the notebook's place, signals and exit statuses. What is said is package
 // dialog's.
 //
-// Read run.go (what is started), chat.go (one turn), then start.go (which
+// Read run.go (what is started), chat.go (one turn, net.go under it), then start.go (which
 // project), shelf.go and order.go (the notebook), line.go, keys.go, tap.go, input.go
 // and console*.go (lines in), render.go, page.go, table.go and wrap.go (pages out).
 package main
