@@ -99,7 +99,7 @@ func TestFrontsAndYarnAreAskedAbout(t *testing.T) {
 		{[]string{"mock rib"}, "why four numbers tighter", "why", []string{"8 clicks"}},
 		{nil, "can I use a knitting needle as a rod", "howto", []string{"Rod through the fold"}},
 		{nil, "row card 1", "number", []string{"chart"}},
-		{[]string{"chart x..x / .xx. over 110"}, "card 2", "number", []string{"**Row 2 of 2**"}},
+		{[]string{"chart x..x / .xx. over 110"}, "card 2", "number", []string{"**Row 2 of 2:**"}},
 	} {
 		answersAround(t, tt)
 	}

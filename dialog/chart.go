@@ -22,7 +22,7 @@ func (c *turn) chartAnswer(p *engine.Plan, row int) string {
 	case c.m.Move.Row > 0:
 		return fmt.Sprintf("The chart has rows 1 to %d.", len(p.Chart.Rows))
 	case c.lineHas("draw", "picture", "show"):
-		return answer.ChartPicture(p)
+		return answer.ChartRowsText(p) + "\n\n" + answer.ChartPicture(p)
 	}
 	c.chartFacts(p)
 	return v.Chart(p)

@@ -21,7 +21,7 @@ func (c *turn) chartStep(p *engine.Plan) (State, Reply, bool) {
 		return c.s, Reply{}, false
 	case ch == nil || ch.Cards == nil:
 		c.s.Making.Chart = 0
-		return c.s, c.reply("step", "There is no chart to walk yet. For example: *chart x..x.. / .xx. over 105 stitches*."), true
+		return c.s, c.reply("step", "There is no chart to walk yet. For example: *chart x..x.. / .xx... over 105 stitches*."), true
 	case what == "chart-off":
 		s, r := c.chartAt(p, 0, "The chart is left; say *start the chart* to come back to it.")
 		return s, r, true

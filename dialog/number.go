@@ -186,7 +186,7 @@ func (c *turn) notYet(keys []engine.Key) string {
 		case engine.YokeDecreases, engine.Rehang:
 			return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will work it out."
 		case engine.ChartCatches, engine.ChartNeedles:
-			return "For that I need the chart, over so many stitches. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx. over 105 stitches*."
+			return "For that I need the chart, over so many stitches. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx... over 105 stitches*."
 		case engine.BandYarnGrams:
 			return "Tell me the metres in 100 g (\"350 m per 100 g\") and I will give grams."
 		case engine.HeadOpening:

@@ -8,6 +8,7 @@
 package dialog
 
 import (
+	"strings"
 	"sync"
 
 	"foldrow/dialog/answer"
@@ -134,7 +135,25 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	if only != "" {
 		next.Unit = s.Unit
 	}
-	return c.withWarned(next), reply
+	next = c.withWarned(next)
+	if c.m.Then != "" && reply.Kind != "unclear" {
+		return t.andThen(next, reply, c.m.Then)
+	}
+	return next, reply
+}
+
+// andThen answers what a line asks for besides its values, once they stand.
+func (t *Talk) andThen(s State, first Reply, then string) (State, Reply) {
+	c := t.at(s, first.Said)
+	question := c.question()
+	c.m = t.hear(then, c.context())
+	next, r := c.run()
+	if r.Kind == "unclear" {
+		return s, first
+	}
+	r.Kind, r.Changes = first.Kind, first.Changes
+	r.Markdown = strings.TrimSuffix(first.Markdown, "\n\n"+question) + "\n\n" + r.Markdown
+	return c.withWarned(next), r
 }
 
 // turn is one line being answered.

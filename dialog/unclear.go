@@ -98,7 +98,7 @@ func (c *turn) problemText(p listen.Problem) string {
 	case "chart-row":
 		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
 	case "chart-width":
-		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx.*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
+		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx...*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
 	case "cuts":
 		return fmt.Sprintf("%s is published for %d stages, and your yoke has %s. Say *%s in %d stages* to take it, or keep the %s with *equal cuts* or *a straight cone*. Nothing has changed.", title(c.voice().Text(p.Key, p.Read)), p.Count, low, strings.ReplaceAll(p.Read, "_", " "), p.Count, low)
 	case "compare":

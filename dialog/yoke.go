@@ -36,7 +36,7 @@ func (c *turn) yokeAnswer(p *engine.Plan) string {
 	case c.m.Topic == "float-limit":
 		return c.floatLimit(p)
 	case c.m.Topic == "chart" && p.Chart == nil:
-		return "For a row card I need the row. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx.*, x being contrast."
+		return "For a row card I need the row. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx...*, x being contrast."
 	case c.m.Topic == "chart":
 		return c.chartAnswer(p, row)
 	case c.m.Topic == "yoke-depth":

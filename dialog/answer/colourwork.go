@@ -63,7 +63,7 @@ func endLine(ends []int, n int) string {
 // CardText is the card of row i as an answer of its own, with yarn and dial.
 func (v Voice) CardText(p *engine.Plan, i int) string {
 	c := p.Chart
-	text := fmt.Sprintf("**Row %d of %d**, %s.\n\n- %s", i+1, len(c.Rows), signs(c.Chart[i%len(c.Chart)]), strings.Join(v.RowCard(p, i), "\n- "))
+	text := fmt.Sprintf("**Row %d of %d:** %s\n\n- %s", i+1, len(c.Rows), signs(c.Chart[i%len(c.Chart)]), strings.Join(v.RowCard(p, i), "\n- "))
 	if c.MainCm != nil {
 		text += fmt.Sprintf("\n- Yarn for the row, an estimate: contrast %s, main %s.", v.yarnLength(c.ContrastCm[i].Float()), v.yarnLength(c.MainCm[i].Float()))
 	}
@@ -79,15 +79,30 @@ func (v Voice) CardText(p *engine.Plan, i int) string {
 	return text
 }
 
+// ChartRowsText says the rows that ChartPicture draws, each by its repeat, for
+// whoever hears the page or cannot see the picture.
+func ChartRowsText(p *engine.Plan) string {
+	var rows []string
+	for i, r := range p.Chart.Chart {
+		rows = append(rows, fmt.Sprintf("row %d is %s again and again", i+1, signs(r)))
+	}
+	return upper(strings.Join(rows, ", ")) + ", balanced at the edges. *Card for row 1* names its needles."
+}
+
 // ChartPicture draws the rows over their needles, the last knitted on top, and
 // marks the floats past the limit.
 func ChartPicture(p *engine.Plan) string {
 	c := p.Chart
 	var out strings.Builder
+	used := map[byte]bool{}
 	for j, piece := range c.Pieces {
 		var lanes []lane
 		for i := len(c.Chart) - 1; i >= 0; i-- {
-			lanes = append(lanes, lane{name: fmt.Sprintf("row%d", i+1), each: chartSigns(c.Rows[i][piece.First:piece.First+piece.Stitches], c.Cards[i][j])})
+			signs := chartSigns(c.Rows[i][piece.First:piece.First+piece.Stitches], c.Cards[i][j])
+			for _, s := range signs {
+				used[s] = true
+			}
+			lanes = append(lanes, lane{name: fmt.Sprintf("row%d", i+1), each: signs})
 		}
 		lines := bed(piece.Stitches, lanes)
 		if lines == nil {
@@ -98,7 +113,24 @@ func ChartPicture(p *engine.Plan) string {
 		}
 		out.WriteString(picture(bedLabel, "x~cbX", lines) + "\n")
 	}
-	return out.String() + legend("Row 1 is knitted first. x contrast, . main; ~ main stitches passed by a contrast float over the limit, X contrast stitches passed by a main one, c where it is caught, b an end needle out for both yarns. Figures are the needles' last ones; the bar is the centre.")
+	return out.String() + legend("Row 1 is knitted first. x contrast, . main"+chartLegend(used)+". Figures are the needles' last ones; the bar is the centre.")
+}
+
+// chartLegend explains the signs beyond the two colours that a picture has.
+func chartLegend(used map[byte]bool) string {
+	text := ""
+	for _, s := range []struct {
+		sign byte
+		says string
+	}{
+		{'~', "; ~ main stitches passed by a contrast float over the limit"}, {'X', "; X contrast stitches passed by a main one"},
+		{'c', "; c where it is caught"}, {'b', "; b an end needle out for both yarns"},
+	} {
+		if used[s.sign] {
+			text += s.says
+		}
+	}
+	return text
 }
 
 func chartSigns(row []bool, card engine.RowCard) []byte {

@@ -119,6 +119,7 @@ type Meaning struct {
 	Count   int           // undo: how many
 	Fixes   []Fix         //
 	Notes   []string      // codes of what was chosen silently otherwise: "hedged"
+	Then    string        // what the line asks for besides, to be heard once its values stand
 	Left    []string      // numbers, as typed, that nothing was made of
 	Problem Problem
 	Thread  Thread   // topic yarn-count

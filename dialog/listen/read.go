@@ -113,6 +113,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 	return r.first(
 		(*reading).amount,
 		(*reading).decidedAnd,
+		(*reading).andThen,
 		(*reading).chat,
 		(*reading).term,
 		(*reading).tale,
