@@ -118,7 +118,8 @@ func (b *Book) Factors(in engine.Inputs) RibCard {
 	}
 	r.Draw, r.DrawLow, r.DrawHigh = mockDraw[0], mockDraw[1], mockDraw[2]
 	r.Stretch, r.StretchLow, r.StretchHigh = mockStretch[0], mockStretch[1], mockStretch[2]
-	r.Measured = false
+	r.Measured, r.Source = false, []string{"own"}
+	r.Text = "" // the reason is the band kind's, which brings the factors
 	return r
 }
 

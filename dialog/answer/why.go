@@ -89,8 +89,8 @@ func (v Voice) origin(p *engine.Plan, said engine.Inputs, k engine.Key) string {
 	if said.Has(k) && said.Same(p.In, k) {
 		return "you told me"
 	}
-	if card, ok := v.Book.Key(k); ok {
-		if s := v.Sources(card.Source); s != "" && p.In.Has(k) {
+	if _, ok := v.Book.Key(k); ok {
+		if s := v.Sources(v.sourceOf(p, k)); s != "" && p.In.Has(k) {
 			return "assumed (" + s + ")"
 		}
 		return "worked out from what you told me"
@@ -113,13 +113,27 @@ func (v Voice) whyAssumed(p *engine.Plan, k engine.Key) string {
 			return text + " " + v.Fill(giver.Texts[p.In.Text(by)], p) + "\n\nSource: " + v.Sources(giver.Source) + "."
 		}
 	}
-	if card.UsualText != "" {
+	if r := v.Book.Factors(p.In); r.Text != "" && (k == engine.RibDraw || k == engine.RibStretch) {
+		text = fmt.Sprintf("%s **%s** is the figure for %s, until you tell me your own. %s", upper(v.Label(k)), v.Value(p, k), r.Label, r.Text)
+	} else if card.UsualText != "" {
 		text += " " + firstParagraph(card.UsualText)
 	}
-	if s := v.Sources(card.Source); s != "" {
+	if s := v.Sources(v.sourceOf(p, k)); s != "" {
 		text += "\n\nSource: " + s + "."
 	}
 	return text
+}
+
+// sourceOf is where the figure of an input comes from that the knitter has not
+// said: a rib's factors have the sources of that rib's card.
+func (v Voice) sourceOf(p *engine.Plan, k engine.Key) []string {
+	if k == engine.RibDraw || k == engine.RibStretch {
+		if r := v.Book.Factors(p.In); len(r.Source) > 0 {
+			return r.Source
+		}
+	}
+	card, _ := v.Book.Key(k)
+	return card.Source
 }
 
 // whyList gives the reason for a result that is a list and so has no sum.

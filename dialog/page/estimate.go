@@ -88,14 +88,11 @@ func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 			ids = c.Source
 		}
 		if k == engine.RibDraw || k == engine.RibStretch {
-			ids = v.Book.RibFactors(p.In.Rib).Source
+			ids = v.Book.Factors(p.In).Source
 		}
-		if by := v.Book.GivenBy(p.In, k); by == engine.KeyBandKind {
+		if by := v.Book.GivenBy(p.In, k); by == engine.KeyBandKind && k != engine.RibDraw && k != engine.RibStretch {
 			c, _ := v.Book.Key(by)
 			ids = c.Source
-			if k == engine.RibDraw || k == engine.RibStretch {
-				ids = []string{"own"}
-			}
 		}
 		out = append(out, assumption{Label: v.Label(k), Value: v.Value(p, k), Source: ids})
 	}
