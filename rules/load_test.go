@@ -107,7 +107,7 @@ func TestBrokenBooks(t *testing.T) {
 		{"default not possible", "keys.md", "default: 150", "default: 500", BadSpan, "bed_needles", "# bed_needles"},
 		{"word twice", "keys.md", "words: head ; heads", "words: head ; neck", DuplicateWord, "head", "# head\n"},
 		{"word not plain", "keys.md", "words: head ; heads", "words: head ; Heads", BadWord, "head", "# head\n"},
-		{"draw out of span", "ribs.md", "draw: 0.70", "draw: 0.80", BadSpan, "1x1", "# 1x1"},
+		{"draw out of span", "ribs.md", "draw: 0.70\ndraw-span: 0.50 to 0.75\nstretch: 1.96", "draw: 0.80\ndraw-span: 0.50 to 0.75\nstretch: 1.96", BadSpan, "1x1", "# 1x1"},
 		{"no rib", "ribs.md", "# 3x3\n", "# wide\n", UnknownKey, "wide", "# wide"},
 		{"placeholder unknown", "results.md", "# loop_length\n", "# loop_length\nx: y\n\nIt is {loop}.\n\n# loops\n", UnknownKey, "loop_length", "# loop_length"},
 		{"placeholder open", "keys.md", "This band needs {band_yarn_grams}.", "This band needs {band.", BadCard, "yarn_left", "# yarn_left"},

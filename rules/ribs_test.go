@@ -27,12 +27,14 @@ func TestPublishedRibs(t *testing.T) {
 	}
 }
 
-// A card that is not measured says what the interpolation says, and so does
-// the draw of 2x2, for which nothing is published.
+// A card that is not measured says what the interpolation says; of 1x1 and 2x2
+// all figures do, published or laid between. Another measured rib is held by a
+// row of TestPublishedRibs, with its source.
 func TestRibCardsAgreeWithTheEstimate(t *testing.T) {
 	checked := 0
 	for _, r := range book(t).Ribs {
-		if r.Rib.IsPlain() {
+		laid := r.Rib.Knit == r.Rib.Purl && r.Rib.Knit <= 2
+		if r.Measured && !laid {
 			continue
 		}
 		e := estimate(r.Rib)
@@ -41,8 +43,8 @@ func TestRibCardsAgreeWithTheEstimate(t *testing.T) {
 		}
 		checked++
 	}
-	if checked != 7 {
-		t.Errorf("%d ribs checked", checked)
+	if checked < 7 {
+		t.Errorf("only %d ribs checked", checked)
 	}
 }
 
