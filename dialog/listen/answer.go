@@ -1,10 +1,19 @@
 package listen
 
-import "strings"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // openAnswer takes a line that answers the open question outright, before a
 // card that shares its words can ("should be 43 cm round").
 func (r *reading) openAnswer() (Meaning, bool) {
+	if r.ctx.Open == "garment" {
+		if m, ok := r.garmentChosen(); ok {
+			return m, true
+		}
+	}
 	open := r.ctx.Open
 	if open == "" || open == "keep" || r.asks() && !r.tagged() || r.b.problem.Code != "" || r.cue(WhatIf) && r.l.has("if", "suppos", "imagin") || r.cue(Undo) || r.ctx.Making {
 		return Meaning{}, false
@@ -29,6 +38,24 @@ func (r *reading) openAnswer() (Meaning, bool) {
 		return m, true
 	}
 	return r.values()
+}
+
+// garmentChosen takes a word that answers whether it opens, before anything
+// else can claim it ("open at the front").
+func (r *reading) garmentChosen() (Meaning, bool) {
+	if r.undecided() {
+		return r.measureMeaning("dont-know", nil), true
+	}
+	is := r.l.tokens[r.l.begin].text == "is" && !r.l.question && !r.bothGarments()
+	if r.l.has("why") || r.askForm() && !is || r.cue(WhatIf) || r.b.problem.Code != "" || !r.b.has(engine.KeyGarment) {
+		return Meaning{}, false
+	}
+	return r.setsMeaning(Values), true
+}
+
+// undecided: "I haven't decided yet whether it should open" chooses nothing.
+func (r *reading) undecided() bool {
+	return r.l.has("whether", "if", "yet") && (r.l.has("undecided") || r.l.has("not", "never", "cannot") && r.l.has("decide", "decid", "know", "sure", "choose", "chosen", "chose"))
 }
 
 // tagged: "3 cm, that is folded, right?" states, and only the last word asks.

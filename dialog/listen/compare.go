@@ -104,6 +104,7 @@ func spread(sides [][]Set) [][]Set {
 
 func layersSet(n int64) Set { return Set{Key: engine.Layers, Value: engine.Int(n), Near: 1} }
 
+// compare: choices set side by side.
 func (r *reading) compare() (Meaning, bool) {
 	alts := r.alternatives()
 	cue, ok := r.cues[Compare]
@@ -139,6 +140,20 @@ func (r *reading) compare() (Meaning, bool) {
 	}
 	if ok && len(r.b.sets) == 0 && r.l.has("compar", "differenc") && !r.l.has("mock", "latch", "real") && slices.Contains(r.inputs(), engine.KeyRib) {
 		return Meaning{Kind: Compare, Keys: []engine.Key{engine.KeyRib}}, true
+	}
+	return Meaning{}, false
+}
+
+// bestRib: "which rib is quickest" sets the ribs side by side; the topic is
+// what they are held against.
+func (r *reading) bestRib() (Meaning, bool) {
+	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb", "column", "latch") && r.ctx.Open != "rib" || !r.l.has("which", "whichever", "what") || r.ctx.Making {
+		return Meaning{}, false
+	}
+	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {
+		if r.spokenSense(topic) {
+			return Meaning{Kind: Compare, Topic: topic, Keys: []engine.Key{engine.KeyRib}}, true
+		}
 	}
 	return Meaning{}, false
 }

@@ -32,30 +32,12 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 	return Meaning{}, false
 }
 
-// openChoice takes a word that answers the open question before anything
-// else can claim it ("open at the front").
-func (r *reading) openChoice() (Meaning, bool) {
-	is := r.l.tokens[r.l.begin].text == "is" && !r.l.question && !r.bothGarments()
-	if r.ctx.Open == "garment" && r.undecided() {
-		return r.measureMeaning("dont-know", nil), true
-	}
-	if r.ctx.Open != "garment" || r.l.has("why") || r.askForm() && !is || r.cue(WhatIf) {
-		return Meaning{}, false
-	}
-	for _, s := range r.b.sets {
-		if s.Key == engine.KeyGarment && r.b.problem.Code == "" {
-			return r.setsMeaning(Values), true
-		}
-	}
-	return Meaning{}, false
-}
-
-// undecided: "I haven't decided yet whether it should open" chooses nothing.
-func (r *reading) undecided() bool {
-	return r.l.has("whether", "if", "yet") && (r.l.has("undecided") || r.l.has("not", "never", "cannot") && r.l.has("decide", "decid", "know", "sure", "choose", "chosen", "chose"))
-}
-
+// undo: what was said last is taken back; "undo the last row" asks how to take a
+// row out.
 func (r *reading) undo() (Meaning, bool) {
+	if r.x.stepOf(r.ctx.Step).rows && r.l.has("undo") && (r.l.has("row") || r.cue(toldRow)) && len(r.l.quantities()) == 0 {
+		return Meaning{Kind: Trouble, Card: "undo-row", Topic: "sure"}, true
+	}
 	if r.cue(Undo) && r.undoesWork() {
 		return Meaning{}, false
 	}

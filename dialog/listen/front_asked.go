@@ -6,35 +6,6 @@ import (
 	"foldrow/engine"
 )
 
-// whichFirst: "front band first or neckband first", "why the buttons first":
-// the order of the bands, and of the two fronts.
-func (r *reading) whichFirst() (Meaning, bool) {
-	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(WhatIf) || !r.asks() && !r.cue(Why) && !r.l.has("or") || !r.firstAlone() {
-		return Meaning{}, false
-	}
-	neck := r.l.has("neckband", "neck")
-	switch {
-	case neck && r.l.has("front", "fronts", "button"):
-		return Meaning{Kind: HowTo, Card: "band-order"}, true
-	case !neck && r.l.has("button", "buttonhol", "side"):
-		return Meaning{Kind: HowTo, Card: "which-side"}, true
-	case !neck && r.l.has("front", "fronts") && r.l.has("band"):
-		return Meaning{Kind: HowTo, Card: "band-order"}, true
-	}
-	return Meaning{}, false
-}
-
-// firstAlone: "first" says what comes first, and is not the first of something
-// ("the first buttonhole").
-func (r *reading) firstAlone() bool {
-	for i, t := range r.l.tokens {
-		if t.text == "first" && (i+1 >= r.l.end || t.stop || oneOf(r.l.tokens[i+1].text, []string{"or", "and", "then"})) {
-			return true
-		}
-	}
-	return false
-}
-
 // frontWhy is the keys of a why, turned into the front bands' where the line
 // says front: "why so many on the front", "why 2x2 on the front".
 func (r *reading) frontWhy(keys []engine.Key) []engine.Key {

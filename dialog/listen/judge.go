@@ -81,20 +81,6 @@ func (r *reading) likelyHow() (Meaning, bool) {
 	return Meaning{Kind: HowTo, Card: h.card}, h.mass >= 3.2 && (h.cover >= 0.8 && h.share >= 0.35 || h.cover >= 0.95 && h.share >= 0.3)
 }
 
-// bestRib: "which rib is quickest" sets the ribs side by side; the topic is
-// what they are held against.
-func (r *reading) bestRib() (Meaning, bool) {
-	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb", "column", "latch") && r.ctx.Open != "rib" || !r.l.has("which", "whichever", "what") || r.ctx.Making {
-		return Meaning{}, false
-	}
-	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {
-		if r.spokenSense(topic) {
-			return Meaning{Kind: Compare, Topic: topic, Keys: []engine.Key{engine.KeyRib}}, true
-		}
-	}
-	return Meaning{}, false
-}
-
 // aboutThat: "is that the height of the folded band" asks about the open
 // question; what it names is no answer to it.
 func (r *reading) aboutThat() (Meaning, bool) {

@@ -140,15 +140,6 @@ func (r *reading) needleAsked() (Meaning, bool) {
 	return Meaning{Kind: Number, Keys: []engine.Key{r.aboutNeedle()}, Needle: r.slip().Needle}, true
 }
 
-// lastRowOut: "undo the last row" asks how to take a row out, not for the
-// last thing that was said.
-func (r *reading) lastRowOut() (Meaning, bool) {
-	if !r.x.stepOf(r.ctx.Step).rows || !r.l.has("undo") || !r.l.has("row") && !r.cue(toldRow) || len(r.l.quantities()) > 0 {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: Trouble, Card: "undo-row", Topic: "sure"}, true
-}
-
 // foldRow: "which row is the fold".
 func (r *reading) foldRow() (Meaning, bool) {
 	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") || r.asksPurpose() || r.asksSense() {

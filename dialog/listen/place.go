@@ -63,16 +63,6 @@ func (r *reading) loneRows() (int, bool) {
 	return q.Value.Floor(), true
 }
 
-// passes: "will it go over a 55 cm head" asks, with a head that serves this
-// answer only.
-func (r *reading) passes() (Meaning, bool) {
-	fits := r.l.tokens[r.l.begin].stem == "fit" || r.l.tokens[r.l.begin].stem == "go" || r.l.tokens[r.l.begin].stem == "pass"
-	if !r.asks() && !fits || len(r.b.sets) != 1 || r.b.sets[0].Key != engine.Head || r.cue(WhatIf) && r.l.tokens[r.l.begin].text == "what" || r.b.problem.Code != "" {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: Number, Keys: []engine.Key{engine.HeadOpening}, Sets: r.b.sets}, true
-}
-
 // fits: does the band go on the bed in one piece.
 func (r *reading) fits() (Meaning, bool) {
 	enough := r.cues["fits"].topic == "enough" && r.l.has("enough")
