@@ -211,7 +211,7 @@ func (c *chat) writeOut() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# %s\n\nWritten by foldrow on %s.\n\n", literal(name, 60), when(c.env.Now()))
 	_, plan, _ := c.turn(c.state, "plan")
-	fmt.Fprintf(&b, "## The plan\n\n%s\n\n## What was said\n", plan.Markdown)
+	fmt.Fprintf(&b, "## The plan\n\n%s\n\n## What was said\n", lower(plan.Markdown))
 	s, r := c.talk.Begin()
 	fmt.Fprintf(&b, "\n%s\n", r.Markdown)
 	for _, said := range c.shelf.said {
@@ -219,13 +219,29 @@ func (c *chat) writeOut() string {
 			return "Nothing was written: the program was told to end."
 		}
 		s, r, _ = c.turn(s, said)
-		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), r.Markdown)
+		fmt.Fprintf(&b, "\n> %s\n\n%s\n", literal(said, maxLine), lower(r.Markdown))
 	}
 	path, err := writeOut(name, ".md", b.String())
 	if err != nil {
 		return "The file cannot be written: " + literal(reason(err), 200) + "."
 	}
 	return "The plan and the conversation are in " + literal(path, 500) + "."
+}
+
+// lower puts the headings of a reply below those of the file that it goes
+// into; in a picture a line may begin with the same sign.
+func lower(markdown string) string {
+	lines := strings.Split(markdown, "\n")
+	picture := false
+	for i, line := range lines {
+		if strings.HasPrefix(line, "```") {
+			picture = !picture
+		}
+		if !picture && strings.HasPrefix(line, "#") {
+			lines[i] = "##" + line
+		}
+	}
+	return strings.Join(lines, "\n")
 }
 
 // writePage writes the plan as one page to print, beside where she is.

@@ -101,7 +101,10 @@ func TestWriteOut(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		contains(t, string(b), "# p", "## The plan", "needles L", "## What was said", "> 28 stitches and 40 rows", "> write it out")
+		contains(t, string(b), "# p", "## The plan", "needles L", "## What was said", "> 28 stitches and 40 rows", "> write it out", "### The neckband")
+		if strings.Count("\n"+string(b), "\n# ") != 1 {
+			t.Errorf("more than one heading of the first level in %s", want)
+		}
 		if info, _ := os.Stat(want); runtime.GOOS != "windows" && info.Mode().Perm()&0o077 != 0 {
 			t.Errorf("others can read %s", want)
 		}

@@ -201,7 +201,7 @@ func (v Voice) yarnPart(p *engine.Plan) string {
 func (v Voice) assumedLine(p *engine.Plan, said engine.Inputs) string {
 	var list []string
 	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || nothing(k, p) {
+		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || AddsNothing(k, p) {
 			continue
 		}
 		if words := Setting(k, p.In.Int(k)); words != "" {
@@ -216,9 +216,9 @@ func (v Voice) assumedLine(p *engine.Plan, said engine.Inputs) string {
 	return "**Assumed**, change any by saying so: " + strings.Join(list, "; ") + "."
 }
 
-// nothing is an assumption that adds nothing to the plan: the band begins at
+// AddsNothing reports an assumption that adds nothing to the plan: the band begins at
 // the garment's tension, and has no fold row.
-func nothing(k engine.Key, p *engine.Plan) bool {
+func AddsNothing(k engine.Key, p *engine.Plan) bool {
 	return (k == engine.StartClicks || k == engine.FoldRow) && p.In.Int(k) == 0
 }
 

@@ -80,7 +80,7 @@ func sizeNote(p *engine.Plan, k engine.Key, meaning string) string {
 func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 	var out []assumption
 	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !answer.Matters(k, p) {
+		if said.Has(k) || !p.In.Has(k) || !answer.Matters(k, p) || answer.AddsNothing(k, p) {
 			continue
 		}
 		var ids []string

@@ -89,7 +89,7 @@ func gradePiece(p *engine.Plan, s scale, rows []engine.TensionRow) string {
 		foldMark(d, p, r, x, s)
 	}
 	d.path("heavy", line.String())
-	if s.gap >= 4.5 {
+	if s.gap >= 3.6 {
 		runLabels(d, p, s, rows)
 	}
 	return d.String()

@@ -10,10 +10,10 @@ import (
 // Sizes of the cross-section in mm. The angle is true, lengths are not.
 const (
 	sectionWide = 88.0
-	sectionHigh = 52.0
+	sectionHigh = 44.0
 	seamX       = 30.0
-	seamY       = 40.0
-	bandLong    = 29.0
+	seamY       = 32.5
+	bandLong    = 22.0
 	halfThick   = 1.7
 )
 
