@@ -55,10 +55,11 @@ func frontParts(p *engine.Plan) []frontPart {
 		if i < len(shares)-1 {
 			part.needles++
 		}
-		part.Where = fmt.Sprintf("Needles %s to %s", engine.NeedleName(0, part.needles), engine.NeedleName(part.needles-1, part.needles))
+		ends := engine.NeedleName(0, part.needles) + " to " + engine.NeedleName(part.needles-1, part.needles)
+		part.Where = "Needles " + ends
 		if len(shares) > 1 {
 			part.Name = fmt.Sprintf("Piece %d", i+1)
-			part.Where = fmt.Sprintf("%s and %d for the join, n%s", answer.Count(n, "stitch", "stitches"), part.needles-n, part.Where[1:])
+			part.Where = fmt.Sprintf("%s and %d for the join, needles %s", answer.Count(n, "stitch", "stitches"), part.needles-n, ends)
 		}
 		part.Latch, part.Hem = part.list(p.FrontRibColumns()), part.list(p.FrontHem())
 		out = append(out, part)
