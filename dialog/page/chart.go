@@ -82,9 +82,9 @@ func chartGrid(p *engine.Plan) string {
 	return d.String()
 }
 
-// mostChartLanes is how many rows are drawn over their needles: more would fill
-// sheet after sheet with what the cards say.
-const mostChartLanes = 12
+// mostBeds is how high in mm the rows over their needles may come, about two
+// sheets: more would only say again what the cards say.
+const mostBeds = 500.0
 
 // pieceBed is one piece of the row on the bed.
 type pieceBed struct {
@@ -92,11 +92,15 @@ type pieceBed struct {
 	Strip []block
 }
 
-// chartBeds draws the needles of every row, piece by piece; nil where the rows
-// are too many.
+// chartBeds draws the needles of every row, piece by piece; nil where that
+// would fill sheet after sheet.
 func chartBeds(p *engine.Plan) []pieceBed {
 	c := p.Chart
-	if c == nil || c.Cards == nil || len(c.Chart) > mostChartLanes {
+	if c == nil || c.Cards == nil {
+		return nil
+	}
+	strips := len(c.Pieces) + c.Width/blockNeedles
+	if float64(strips)*(bedHigh+laneHigh*float64(len(c.Chart))) > mostBeds {
 		return nil
 	}
 	var out []pieceBed

@@ -124,6 +124,9 @@ const frontSide = "The needles are those of a right front, wrong side facing you
 
 // knitLists is a box for each row of each piece of both fronts.
 func knitLists(rows int, parts []frontPart) []knitList {
+	if rows == 0 {
+		return nil
+	}
 	var out []knitList
 	for _, front := range []string{"first front", "second front"} {
 		for _, part := range parts {
