@@ -36,6 +36,7 @@ func (c *turn) cautionText(card rules.Card) string {
 		case !ok || id == "baby-neck" && c.forGrownUp():
 		case c.remembered(id):
 			again = append(again, lower(k.Fields["title"]))
+			c.named = append(c.named, k.Text)
 		default:
 			text += "\n\n**Caution:** " + k.Text
 			c.warned = append(c.warned, Warned{id, c.s.Turn})
@@ -77,4 +78,33 @@ func (c *turn) withWarned(s State) State {
 	}
 	s.Warned = append(list, c.warned...)
 	return s
+}
+
+// cautionsIn are the cautions that stand in a text, as the answers write them: a
+// paragraph, or a line of a list, that begins with the word.
+func cautionsIn(text string) []string {
+	var list []string
+	for line := range strings.Lines(text) {
+		line = strings.TrimPrefix(strings.TrimSpace(line), "- ")
+		if s, ok := strings.CutPrefix(line, "**Caution:** "); ok {
+			list = append(list, s)
+		} else if s, ok := strings.CutPrefix(line, "Caution: "); ok {
+			list = append(list, title(s))
+		}
+	}
+	return list
+}
+
+// cautions is everything a reply warns of, each once: what the plan itself wants
+// watched, what the text shows, and what it only names.
+func (c *turn) cautions(plan []string, text string) []string {
+	list := plan
+	for _, more := range [][]string{cautionsIn(text), c.named, c.more} {
+		for _, s := range more {
+			if !listed(list, s) {
+				list = append(list, s)
+			}
+		}
+	}
+	return list
 }

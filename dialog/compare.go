@@ -46,6 +46,7 @@ func (c *turn) onCompare() (State, Reply) {
 	if q := c.open(c.s); q != "" && q != "keep" && sides[0].Plan.BandStitches == 0 {
 		return c.s, c.reply("compare", c.goodFor(sides))
 	}
+	c.answerSides(sides)
 	return c.s, c.reply("compare", c.voice().Compare(sides)+c.bestOf(sides)+c.choiceNote(sides)+"\n\nNothing is changed; say the one you want to take it.")
 }
 
@@ -274,6 +275,8 @@ func (c *turn) swatch() (State, Reply) {
 	if !ok {
 		return c.s, c.reply("shake", "A swatch of at least 40 stitches and 40 rows between the marks serves most necks. Once the plan stands I can say it for yours.")
 	}
+	c.answer(swatchStitches, n)
+	c.answer(swatchWidth, round4(cm.Float()))
 	return c.s, c.reply("shake", fmt.Sprintf("To keep your neck within %s, measure over at least **%d stitches, %s**: the edges of a measured patch wobble by about 4 mm in all, and the band repeats the error at every stitch.",
 		c.voice().Len(within.Float()), n, c.voice().Len(cm.Float())))
 }

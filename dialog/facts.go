@@ -3,6 +3,7 @@ package dialog
 import (
 	"math"
 
+	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
 
@@ -66,6 +67,38 @@ func valueJSON(p *engine.Plan, k engine.Key) (any, bool) {
 		return v, true
 	}
 	return inputJSON(p, k)
+}
+
+// What a question can ask for that no plan holds: one stage and its stitches, and
+// the swatch that would be large enough, in stitches and in cm.
+const (
+	oneStage       engine.Key = "stage"
+	oneStageCount  engine.Key = "stage_count"
+	swatchStitches engine.Key = "swatch_stitches"
+	swatchWidth    engine.Key = "swatch_width"
+)
+
+// answerSides notes what a comparison sets side by side: a list for each result,
+// and for what was chosen, in the order of the choices.
+func (c *turn) answerSides(sides []answer.Side) {
+	keys := []engine.Key{engine.KeyRib, engine.BandStitches, engine.NeckResult, engine.LayerRows, engine.DepthResult,
+		engine.ColumnCount, engine.LoopsToLatch, engine.RelaxedCircumference, engine.StretchedCircumference, engine.BandYarn}
+	for _, sets := range c.m.Choices {
+		for _, set := range sets {
+			keys = append(engine.WithoutKey(keys, set.Key), set.Key)
+		}
+	}
+	for _, k := range keys {
+		var list []any
+		for _, s := range sides {
+			if v, ok := valueJSON(s.Plan, k); ok {
+				list = append(list, v)
+			}
+		}
+		if len(list) == len(sides) {
+			c.answer(k, list)
+		}
+	}
 }
 
 // answer notes a value that the line asked for.

@@ -169,6 +169,7 @@ type turn struct {
 	order   Order
 	more    []string // cautions of the answer besides the plan's own
 	warned  []Warned // cautions that it says in full
+	named   []string // cautions that it only names
 	solved  []solved
 }
 

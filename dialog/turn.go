@@ -219,9 +219,8 @@ func (c *turn) reply(kind, text string) Reply {
 	asks := c.open(c.s)
 	r := Reply{
 		Turn: c.s.Turn, Said: c.said, Kind: kind, Changes: c.changes, Answer: c.answers,
-		Cautions: c.voice().Cautions(p), Order: c.order, plan: p,
+		Cautions: c.cautions(c.voice().Cautions(p), text), Order: c.order, plan: p,
 	}
-	r.Cautions = append(r.Cautions, c.more...)
 	if r.Changes == nil {
 		r.Changes = map[string]any{}
 	}

@@ -155,6 +155,7 @@ func (c *turn) noSuchFigure(p *engine.Plan) (State, Reply) {
 	down, up, _ := engine.Closing(p.In, c.m.Figure.Floor())
 	text := fmt.Sprintf("No number of the plan is %s.", trimNum(c.m.Figure))
 	if p.BandStitches > 0 && c.m.Figure.IsInt() && (down > 0 || up > 0) {
+		c.answer(engine.BandStitches, p.BandStitches)
 		text += fmt.Sprintf(" The band has %d stitches; ask *why %d*, or *why not %s*.", p.BandStitches, p.BandStitches, trimNum(c.m.Figure))
 	}
 	return c.s, c.reply("why", text)

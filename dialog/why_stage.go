@@ -34,7 +34,8 @@ func (c *turn) whyStage(p *engine.Plan, i int) (State, Reply) {
 		return c.s, c.reply("why", c.notYet([]engine.Key{engine.StageCounts}))
 	}
 	c.s.WhyKey, c.s.Topic = rec.Key, engine.StageCounts
-	c.answer(engine.StageCounts, y.Stages[i].Count)
+	c.answer(oneStage, i+1)
+	c.answer(oneStageCount, y.Stages[i].Count)
 	if i == 0 || i == len(y.Stages)-1 {
 		if text, ok := c.voice().Why(p, c.base(), rec.Key); ok {
 			return c.s, c.reply("why", text)

@@ -47,7 +47,8 @@ func (c *turn) yokeAnswer(p *engine.Plan) string {
 		return v.Yoke(p)
 	case stage >= 0 && !c.lineHas("draw"):
 		c.answer(engine.StageRehang, p.Yoke.Stages[stage].Hangings)
-		c.answer(engine.StageCounts, p.Yoke.Stages[stage].Count)
+		c.answer(oneStage, stage+1)
+		c.answer(oneStageCount, p.Yoke.Stages[stage].Count)
 		return v.Hang(p, stage)
 	case c.lineHas("pieces", "needles"):
 		c.answerKeys(p, engine.StageNeedles, engine.StagePieces, engine.OnePieceFrom)
