@@ -85,28 +85,83 @@ func units(text string, width int) []string {
 	return out
 }
 
-// together reports that a line must not end between a and b: a number and its
-// unit, a number and its fraction, both sides of "3 x 5" and of "L46 to L44",
-// a row or a dial and its number.
+// together reports that a line must not end between a and b: a number and what it
+// counts or belongs to, a number and its fraction, both sides of "3 x 5", "96 + 96"
+// and "L46 to L44", a row or a stage and its number.
 func together(a, b string, after []string) bool {
-	a, b = bare(ansi.Strip(a)), strings.TrimRight(bare(ansi.Strip(b)), ".,;:!?)")
-	switch strings.ToLower(strings.TrimSuffix(a, ":")) {
-	case "x", "×", "to", "dial", "row", "rows":
-		return counted(b)
+	a, b = ansi.Strip(a), ansi.Strip(b)
+	next := ""
+	if len(after) > 0 {
+		next = bare(ansi.Strip(after[0]))
 	}
-	if !counted(a) {
+	switch {
+	case joint(a):
+		return counted(bare(b))
+	case counted(bare(a)) && joint(b):
+		return counted(next)
+	}
+	a, b = bare(a), bare(b)
+	switch word := strings.ToLower(strings.TrimSuffix(a, ":")); {
+	case number(a):
+		return named(b) || fraction(strings.TrimRight(b, stops))
+	case month(word):
+		return number(strings.TrimRight(b, stops)) // its year
+	case word == "dial" || word == "row" || word == "rows":
+		return counted(b)
+	case !named(a) || strings.TrimRight(a, stops) != a:
 		return false
 	}
-	switch b {
-	case "x", "×", "to":
-		return len(after) > 0 && counted(bare(ansi.Strip(after[0])))
+	// What stands before a number that nothing follows: "take 1", "stage 3.", "L5".
+	return counted(b) && !(number(b) && (named(next) || fraction(strings.TrimRight(next, stops)))) && !(joint(next) && len(after) > 1)
+}
+
+// stops end a phrase.
+const stops = ".,;:!?)"
+
+// joint stands between two numbers that make one figure.
+func joint(s string) bool {
+	switch s {
+	case "x", "×", "to", "+", "*":
+		return true
 	}
-	return number(a) && (unit(strings.ToLower(b)) || fraction(b))
+	return false
+}
+
+// named is a word of letters that a number before it may count.
+func named(s string) bool {
+	word := strings.ToLower(strings.TrimRight(s, stops))
+	if unit(word) {
+		return true
+	}
+	r, _ := utf8.DecodeRuneInString(word)
+	return unicode.IsLetter(r) && !strings.ContainsFunc(word, unicode.IsNumber) && !loose(word)
+}
+
+// loose are the words that a number before them does not count and one after them
+// does not need.
+func loose(s string) bool {
+	switch s {
+	case "a", "again", "also", "an", "and", "are", "as", "at", "be", "because", "but", "by", "can", "do", "does", "down", "each",
+		"every", "first", "followed", "for", "from", "give", "gives", "goes", "had", "has", "have", "if", "into", "is", "it", "its",
+		"last", "more", "must", "nor", "not", "of", "off", "on", "only", "or", "over", "rather", "so", "than", "that", "the", "then",
+		"there", "they", "through", "under", "until", "up", "want", "wants", "was", "were", "when", "where", "which", "while", "will",
+		"with", "would", "you", "your":
+		return true
+	}
+	return false
+}
+
+func month(s string) bool {
+	switch s {
+	case "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december":
+		return true
+	}
+	return false
 }
 
 // counted is a number or the name of a needle.
 func counted(s string) bool {
-	s = strings.TrimRight(s, ".,;:!?)")
+	s = strings.TrimRight(s, stops)
 	return number(s) || len(s) > 1 && (s[0] == 'L' || s[0] == 'R') && number(s[1:])
 }
 
