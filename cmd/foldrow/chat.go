@@ -26,6 +26,8 @@ type chat struct {
 	outErr  error     // why the output cannot be written
 	pending *typed    // line read already, still to be answered
 	signal  os.Signal // that is to end the program, nil for none
+	left    bool      // on a tour: no more is wanted
+	readErr error     // on a tour: why no more can be read
 }
 
 // signalled says that a signal ended the wait for a line.
@@ -58,9 +60,17 @@ func (c *chat) talkOn() int {
 				break
 			}
 			if c.answer(line) {
-				return c.status()
+				return c.ended()
 			}
 		}
+	}
+	return c.status()
+}
+
+// ended is the status after someone left, or a signal ended a tour.
+func (c *chat) ended() int {
+	if c.readErr != nil {
+		return c.stopped(c.readErr)
 	}
 	return c.status()
 }
@@ -75,6 +85,10 @@ func (c *chat) answer(line typed) (left bool) {
 			c.say(before)
 			return false
 		}
+	}
+	if c.env.Terminal && !c.opt.tour && asksTour(line.text) {
+		c.say(before)
+		return c.tourHere()
 	}
 	next, reply, ok := c.turn(c.state, line.text)
 	if !ok {
@@ -198,7 +212,7 @@ func (c *chat) say(markdown string) {
 	}
 	c.shown = true
 	if err == nil {
-		_, err = io.WriteString(c.env.Out, text)
+		err = c.write(text)
 	}
 	c.outErr = err
 }

@@ -93,7 +93,7 @@ func TestTour(t *testing.T) {
 	d := sit(t, 60, home, nil, "-tour")
 	waits := func(line string) {
 		t.Helper()
-		d.until("the line "+line, func(s string) bool { return strings.HasSuffix(s, "\n> "+line+"\n") })
+		d.onTour(line)
 	}
 	waits("a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm")
 	d.keys("\r")
@@ -124,6 +124,59 @@ func TestTour(t *testing.T) {
 	d.leave(0)
 	if left, err := os.ReadDir(home); err != nil || len(left) > 0 {
 		t.Errorf("it leaves %v, %v", left, err)
+	}
+}
+
+// onTour waits for that line of the tour, and has the rest of a long answer shown.
+// It reports how often.
+func (d *desk) onTour(line string) (rests int) {
+	d.t.Helper()
+	ends := func(s, with string) bool { return strings.HasSuffix(s, "\n"+with+"\n") }
+	for more := true; more; {
+		d.until("the line "+line, func(s string) bool {
+			more = ends(s, moreSign)
+			return more || ends(s, "> "+line)
+		})
+		if more {
+			d.keys("\r")
+			d.until("the rest", func(s string) bool { return !ends(s, moreSign) })
+			rests++
+		}
+	}
+	return rests
+}
+
+// TestTourHere: the tour can be had at any question; its plan stops with its
+// beginning on the screen, and afterwards the question stands again.
+func TestTourHere(t *testing.T) {
+	home := t.TempDir()
+	d := sit(t, 80, home, nil)
+	d.see("tour shows a worked example. Is it a cardigan")
+	d.say("cardigan", "stitches and rows")
+	d.keys("tour\r")
+	for _, line := range []string{"a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm", "15 3/4 inches", "2x1, 2.5 cm deep"} {
+		d.onTour(line)
+		d.keys("\r")
+	}
+	d.until("the sign", func(s string) bool { return strings.HasSuffix(s, "\n"+moreSign+"\n") })
+	lines := strings.Split(strings.TrimSuffix(d.screen.text(), "\n"), "\n")
+	if top := strings.Join(lines[len(lines)-24:], "\n"); !strings.Contains(top, "\nThe neckband\n") || !strings.Contains(top, "107 stitches") {
+		t.Errorf("on the screen stands\n%s", top)
+	}
+	d.keys("q\r")
+	d.see("That was the example. Back to work. So far: cardigan. How many stitches and rows")
+	d.say("28 stitches and 40 rows", "How far round")
+	d.keys("example\r")
+	d.onTour("a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm")
+	d.keys("\x04")
+	d.see("row gauge 40 rows in 10 cm. How far round")
+	d.keys("tour\r")
+	d.onTour("a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm")
+	d.keys("\x03")
+	d.leave(statusInterrupt)
+	s := &stage{home: home}
+	if got := strings.Join(s.kept(t, "neckband"), "|"); got != "cardigan|28 stitches and 40 rows" {
+		t.Errorf("kept %q", got)
 	}
 }
 

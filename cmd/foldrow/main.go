@@ -30,18 +30,22 @@ func main() {
 		Bare:     bare,
 		Terminal: screen && typed,
 		Typed:    typed,
-		Width: func() int {
-			w, _, err := term.GetSize(out)
-			if err != nil {
-				return 0
-			}
-			return w
-		},
-		Getenv:  os.Getenv,
-		GOOS:    runtime.GOOS,
-		Now:     time.Now,
-		Signals: signals,
+		Width:    func() int { w, _ := size(out); return w },
+		Height:   func() int { _, h := size(out); return h },
+		Getenv:   os.Getenv,
+		GOOS:     runtime.GOOS,
+		Now:      time.Now,
+		Signals:  signals,
 	})
 	restore()
 	os.Exit(status)
+}
+
+// size is the window's columns and lines, 0 where there is none.
+func size(out int) (columns, lines int) {
+	columns, lines, err := term.GetSize(out)
+	if err != nil {
+		return 0, 0
+	}
+	return columns, lines
 }

@@ -34,7 +34,7 @@ func TestNewcomerReachesAPlan(t *testing.T) {
 		if line = strings.TrimSpace(line); strings.HasPrefix(line, "# ") {
 			continue
 		}
-		d.until("the line "+line, func(s string) bool { return strings.HasSuffix(s, "\n> "+line+"\n") })
+		presses += d.onTour(line)
 		if strings.Contains(d.screen.text(), "• 107 stitches") {
 			break
 		}

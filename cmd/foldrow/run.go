@@ -27,6 +27,7 @@ type Env struct {
 	Screen   bool       // the output is a terminal
 	Bare     bool       // one that obeys no escape sequences
 	Width    func() int // columns of the window, 0 where there is none
+	Height   func() int // its lines, the same way; only asked where Terminal is set
 	Getenv   func(string) string
 	GOOS     string
 	Now      func() time.Time
