@@ -62,10 +62,15 @@ func TestCompletionsAreUnderstood(t *testing.T) {
 		for _, unit := range []string{"cm", "in"} {
 			s := arrive(t, tk, c)
 			s.Unit = unit
-			now, words := tk.Completions(s)
-			require.NotEmpty(t, words)
-			require.Less(t, len(now), 40)
-			for _, line := range now {
+			o := tk.Completions(s)
+			require.NotEmpty(t, o.Lines)
+			require.Less(t, len(o.Now), 16)
+			lines := append(append([]string{}, o.Now...), o.Fit...)
+			if c == "plan" {
+				lines = append(lines, "show the yoke", "draw the yoke", "show the chart", "draw the chart")
+				require.Subset(t, o.Lines, lines[len(lines)-4:])
+			}
+			for _, line := range lines {
 				if strings.HasSuffix(line, " ") {
 					continue // a beginning
 				}

@@ -43,44 +43,61 @@ func (c *turn) onHelp() (State, Reply) {
 	return c.s, c.reply("help", strings.Join(lines, "\n"))
 }
 
-// Completions are what can be said at this point: now a few whole lines, for
-// an empty one, and words for one that is begun: lines that make sense later,
-// what the plan calls its inputs, the ribs, the techniques.
-func (t *Talk) Completions(s State) (now, words []string) {
+// Offers are what a line can be completed with. Lines that end in a space are
+// beginnings.
+type Offers struct {
+	Now   []string // a few lines, for an empty one
+	Fit   []string // lines that make sense at this point
+	Lines []string // lines that make sense at another
+	Parts []string // what may stand in the midst of a line: ribs, and what inputs and results are called
+}
+
+// Completions are what can be said at this point.
+func (t *Talk) Completions(s State) Offers {
 	c := t.at(s, "")
+	var o Offers
+	ribs := make([]string, 0, len(t.book.Ribs))
+	for _, r := range t.book.Ribs {
+		ribs = append(ribs, r.Rib.String())
+	}
 	switch open := c.open(s); open {
 	case "garment":
-		now = append(now, "cardigan", "pullover")
+		o.Now = append(o.Now, "cardigan", "pullover")
 	case "rib":
-		for _, r := range t.book.Ribs {
-			now = append(now, r.Rib.String())
-		}
+		o.Now = append(o.Now, ribs...)
 	case "keep":
-		now = append(now, "and with ")
+		o.Now = append(o.Now, "and with ")
 	case "":
-		now = append(now, "what if ", "why ", "compare ", "how do I ")
+		o.Now = append(o.Now, "what if ", "why ", "compare ", "how do I ")
 	default:
-		now = append(now, c.example())
+		o.Now = append(o.Now, c.example())
 	}
+	o.Fit = append(o.Fit, o.Now...)
 	for _, card := range c.helpCards() {
-		now = append(now, card.List("words")...)
+		if words := card.List("words"); len(words) > 0 && c.moment() != "plan" {
+			o.Now = append(o.Now, words[0])
+		}
+		o.Fit = append(o.Fit, card.List("words")...)
 	}
-	now = append(now, "help")
-	words = append(words, "what if ", "why ", "what is usual for the ", "how do I measure the ", "compare ", "why the ", "and with ", "open ")
+	o.Now, o.Fit = append(o.Now, "help"), append(o.Fit, "help")
+	starts := []string{"what if ", "why ", "what is usual for the ", "how do I measure the ", "compare ", "why the ", "and with ", "open "}
+	o.Lines = append(o.Lines, starts...)
+	// What lies above the band; where nothing is planned there the answer says what
+	// it needs.
+	o.Lines = append(o.Lines, "show the yoke", "draw the yoke", "show the chart", "draw the chart")
 	for _, card := range t.book.Cards("help") {
-		words = append(words, card.List("words")...)
+		o.Lines = append(o.Lines, card.List("words")...)
 	}
-	for _, r := range t.book.Ribs {
-		words = append(words, r.Rib.String())
-	}
+	o.Parts = append(append(o.Parts, "cardigan", "pullover"), ribs...)
 	for _, k := range t.book.Keys {
-		words = append(words, append(k.Words, k.Example)...)
+		o.Lines = append(o.Lines, k.Example)
+		o.Parts = append(o.Parts, k.Label)
 	}
 	for _, r := range t.book.Results {
-		words = append(words, r.Words...)
+		o.Parts = append(o.Parts, r.Label)
 	}
 	for _, card := range t.book.Cards("howto") {
-		words = append(words, card.List("words")[:1]...)
+		o.Parts = append(o.Parts, card.List("words")[:1]...)
 	}
-	return now, words
+	return o
 }

@@ -3,11 +3,13 @@ package main
 import (
 	"slices"
 	"strings"
+
+	"foldrow/dialog"
 )
 
-// completer offers the words that are valid now.
+// completer offers what can be said now.
 type completer struct {
-	words func() (now, words []string) // whole lines for an empty one; all else
+	words func() dialog.Offers
 	width func() int
 }
 
@@ -28,29 +30,34 @@ func (c completer) Do(line []rune, pos int) (offers [][]rune, length int) {
 	if !plainASCII(string(line)) {
 		return nil, 0
 	}
-	now, words := c.words()
+	o := c.words()
 	if typed == "" {
-		return c.offers(now, ""), 0
+		return c.offers(o.Now, ""), 0
 	}
-	// The longest run of whole words before the cursor that begins an offer.
-	for start := 0; start < len(typed); start++ {
-		if start > 0 && typed[start-1] != ' ' {
+	// What fits the moment goes before what does not.
+	for _, list := range [][]string{o.Fit, o.Lines, o.Parts} {
+		if offers = c.offers(list, typed); len(offers) > 0 {
+			return offers, len(typed)
+		}
+	}
+	// The longest run of whole words before the cursor that begins a part of a line.
+	for start := 1; start < len(typed); start++ {
+		if typed[start-1] != ' ' {
 			continue
 		}
-		head := typed[start:]
-		for _, list := range [][]string{now, words} { // what fits the moment goes before
-			if offers = c.offers(list, head); len(offers) > 0 {
-				return offers, len(head)
-			}
+		if offers = c.offers(o.Parts, typed[start:]); len(offers) > 0 {
+			return offers, len(typed) - start
 		}
 	}
 	return nil, 0
 }
 
-// mostOffers are shown at once; more would be a list to read, not a help.
-const mostOffers = 40
+// mostOffers are shown at once; more would be a list to read, not a help, and could
+// push the answer above it off the window.
+const mostOffers = 10
 
-// offers are the ends of the words that begin with head, each once.
+// offers are the ends of the first of those words that begin with head, each once, in
+// the order of the alphabet.
 func (c completer) offers(words []string, head string) [][]rune {
 	var ends []string
 	for _, w := range words {
@@ -58,9 +65,10 @@ func (c completer) offers(words []string, head string) [][]rune {
 			ends = append(ends, w[len(head):])
 		}
 	}
+	ends = ends[:min(len(ends), mostOffers)]
 	slices.Sort(ends)
 	var out [][]rune
-	for _, end := range ends[:min(len(ends), mostOffers)] {
+	for _, end := range ends {
 		out = append(out, []rune(end))
 	}
 	return out

@@ -151,7 +151,7 @@ func (d *desk) onTour(line string) (rests int) {
 func TestTourHere(t *testing.T) {
 	home := t.TempDir()
 	d := sit(t, 80, home, nil)
-	d.see("tour shows a worked example. Is it a cardigan")
+	d.see("tour shows an example. Is it a cardigan")
 	d.say("cardigan", "stitches and rows")
 	d.keys("tour\r")
 	for _, line := range []string{"a cardigan, 30 stitches measure 10.7 cm and 44 rows 11 cm", "15 3/4 inches", "2x1, 2.5 cm deep"} {

@@ -11,6 +11,8 @@ import (
 	"testing/iotest"
 	"time"
 	"unicode/utf8"
+
+	"foldrow/dialog"
 )
 
 func TestPipe(t *testing.T) {
@@ -156,8 +158,12 @@ func TestTapAcrossReads(t *testing.T) {
 }
 
 func TestCompleter(t *testing.T) {
-	now := []string{"pullover", "cardigan", "why"}
-	words := []string{"cardigan", "what if ", "what is usual", "needle pitch", "a word far too long for the window", "gråt"}
+	o := dialog.Offers{
+		Now:   []string{"pullover", "cardigan", "why"},
+		Fit:   []string{"pullover", "cardigan", "why"},
+		Lines: []string{"what if ", "what is usual", "a word far too long for the window", "2 seam stitches"},
+		Parts: []string{"needle pitch", "gråt", "2x2", "2x1", "cardigan"},
+	}
 	tests := []struct {
 		typed string
 		want  string
@@ -170,16 +176,18 @@ func TestCompleter(t *testing.T) {
 		{"wh", "y", 2},
 		{"wha", "t if |t is usual", 3},
 		{"what i", "f |s usual", 6},
-		{"so what i", "f |s usual", 6},
+		{"so what i", "", 0}, // a line begins where it begins
 		{"a word", "", 0},
 		{"gr", "", 0},
 		{"½ ca", "", 0},
 		{"zzz", "", 0},
 		{"what if the needle p", "itch", 8},
+		{"what if 2", "x1|x2", 1},
+		{"2", " seam stitches", 1},
 		{"", "cardigan|pullover|why", 0},
 		{"a ", "", 0},
 	}
-	c := completer{func() (a, b []string) { return now, words }, func() int { return minWidth }}
+	c := completer{func() dialog.Offers { return o }, func() int { return minWidth }}
 	for _, tt := range tests {
 		got, shown := c.Do([]rune(tt.typed), len([]rune(tt.typed)))
 		var parts []string
@@ -190,10 +198,40 @@ func TestCompleter(t *testing.T) {
 			t.Errorf("%q: %q, %d", tt.typed, parts, shown)
 		}
 	}
+	for i := range 3 * mostOffers {
+		o.Fit = append(o.Fit, fmt.Sprint("row ", i))
+	}
+	if got, _ := c.Do([]rune("row"), 3); len(got) != mostOffers {
+		t.Errorf("%d offers", len(got))
+	}
+}
+
+// TestCompletionAtThePlan: what is offered there begins like lines that are of use,
+// and is no more than the window holds beside what was said.
+func TestCompletionAtThePlan(t *testing.T) {
+	c := newCourt(t)
+	do := completer{func() dialog.Offers { return c.talk.Completions(c.states["plan"]) }, func() int { return 80 }}
+	for typed, want := range map[string]string{
+		"what if 2":  "x1|x2",
+		"when":       "",
+		"show the":   " band from the side| needles| tension",
+		"show the y": "oke",
+		"show the c": "hart",
+		"":           "compare |help|how do I |what if |why ",
+	} {
+		got, _ := do.Do([]rune(typed), len(typed))
+		var parts []string
+		for _, r := range got {
+			parts = append(parts, string(r))
+		}
+		if strings.Join(parts, "|") != want {
+			t.Errorf("%q: %q", typed, parts)
+		}
+	}
 }
 
 func TestCompleterFault(t *testing.T) {
-	c := completer{func() (a, b []string) { panic("fault") }, func() int { return 80 }}
+	c := completer{func() dialog.Offers { panic("fault") }, func() int { return 80 }}
 	if got, n := c.Do([]rune("ca"), 2); got != nil || n != 0 {
 		t.Errorf("%v, %d", got, n)
 	}

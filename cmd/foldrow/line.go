@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"github.com/chzyer/readline"
+
+	"foldrow/dialog"
 )
 
 // minWidth is the narrowest window anything is laid out for. The editor loops
@@ -39,7 +41,7 @@ type editor struct {
 
 // newEditor makes one on the program's own terminal. width is asked at each
 // prompt; words gives what can be completed now.
-func newEditor(width func() int, words func() (now, words []string)) (*editor, error) {
+func newEditor(width func() int, words func() dialog.Offers) (*editor, error) {
 	raw := &readline.RawMode{}
 	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}}
 	e.mode.anew = func() { _, _ = readline.MakeRaw(int(os.Stdin.Fd())) }

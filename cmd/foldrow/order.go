@@ -123,7 +123,7 @@ func (c *chat) standing(states []dialog.State) string {
 	s, r := c.talk.Begin()
 	c.state = s
 	if greeting, question, ok := strings.Cut(r.Markdown, "\n\n"); ok && c.env.Terminal {
-		return join(greeting+" *tour* shows a worked example.", question)
+		return join(greeting+" *tour* shows an example.", question)
 	}
 	return r.Markdown
 }

@@ -12,7 +12,7 @@ const (
 	cellMark  = "\ue000" // between the cells of a table row
 	rowMark   = "\ue001" // before a table row
 	blockMark = "\ue002" // stands for a picture
-	titleMark = "\ue003" // after a title that is to be underlined
+	titleMark = "\ue003" // after a title
 )
 
 // page is Markdown with its tables and pictures marked.
@@ -65,7 +65,7 @@ func split(markdown string, plain, read bool) *page {
 			i = end
 		default:
 			line := lines[i]
-			if strings.HasPrefix(line, "# ") && plain && !read {
+			if strings.HasPrefix(line, "# ") {
 				line += titleMark
 			}
 			out = append(out, line)
@@ -112,7 +112,13 @@ func (p *page) join(text string, width, wide int) []string {
 			tables, i = tables[1:], end-1
 		case strings.Contains(line, titleMark):
 			title := wrap(strings.Replace(line, titleMark, "", 1), width)
-			out = append(append(out, title...), strings.Repeat("=", columns(title[len(title)-1])))
+			out = append(out, title...)
+			if p.plain && !p.read { // where nothing else tells it from the text
+				out = append(out, strings.Repeat("=", columns(title[len(title)-1])))
+			}
+			for i+1 < len(lines) && lines[i+1] == "" && !p.read {
+				i++ // a plan fills the window as it is
+			}
 		default:
 			out = append(out, wrap(line, width)...)
 		}

@@ -152,17 +152,21 @@ func (s *shelf) name() string {
 	return s.book.Name()
 }
 
-// completions are the words that are valid now, the projects by name as well.
-func (c *chat) completions() (now, words []string) {
-	now, words = c.talk.Completions(c.state)
+// completions are what a line can be completed with now, the projects by name as
+// well.
+func (c *chat) completions() dialog.Offers {
+	o := c.talk.Completions(c.state)
+	if c.env.Terminal {
+		o.Lines = append(o.Lines, "tour")
+	}
 	if c.shelf.folder == "" {
-		return now, words
+		return o
 	}
 	list, _ := notebook.List(c.shelf.folder) // without it nothing is offered
 	for _, p := range list {
-		words = append(words, "open "+p.Name, "delete "+p.Name)
+		o.Lines = append(o.Lines, "open "+p.Name, "delete "+p.Name)
 	}
-	return now, words
+	return o
 }
 
 // safe reports that everything said so far is on disk.
