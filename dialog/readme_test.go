@@ -67,11 +67,13 @@ func assumedTable(b *rules.Book) string {
 	return strings.Join(rows, "\n") + "\n"
 }
 
-// askedList is the help as it stands in rules/.
+// askedList is the help as it stands in rules/, with where it can be asked unless
+// that is the plan.
 func askedList(b *rules.Book) string {
+	only := map[string]string{"question": " (at a question)", "keep": " (while a what-if stands)", "making": " (at the machine)"}
 	var rows []string
 	for _, c := range b.Cards("help") {
-		rows = append(rows, "- "+c.Fields["title"]+": *"+strings.Join(c.List("words"), "*, *")+"*")
+		rows = append(rows, "- "+c.Fields["title"]+only[c.Fields["when"]]+": *"+strings.Join(c.List("words"), "*, *")+"*")
 	}
 	return strings.Join(rows, "\n") + "\n"
 }
