@@ -74,8 +74,8 @@ func TestEstimate(t *testing.T) {
 			}
 		}
 	}
-	if r := b.RibFactors(engine.Rib{Knit: 4, Purl: 2}); r.Measured || r.Text == "" || r.Label != "4x2 rib" {
-		t.Errorf("4x2 is %+v", r)
+	if r := b.RibFactors(engine.Rib{Knit: 9, Purl: 4}); r.Measured || r.Text == "" || r.Label != "9x4 rib" {
+		t.Errorf("9x4 is %+v", r)
 	}
 	if r := b.RibFactors(engine.Rib{}); r.Label != "" {
 		t.Errorf("no rib is %+v", r)
