@@ -48,7 +48,7 @@ func (r *reading) whichTrouble(m Meaning) Meaning {
 	}
 	book := r.x.book
 	card, _ := book.Card("troubles", m.Card)
-	if stands, ok := book.Card("troubles", card.Fields["elsewhere"]); ok && r.ctx.Making && !r.atHome(card) {
+	if stands, ok := book.Card("troubles", card.Fields["elsewhere"]); ok && r.ctx.Making && !r.atHome(card) && !r.l.has(stemsEach(card.List("own"))...) {
 		m.Card, m.Other = stands.ID, ""
 		return m
 	}
@@ -217,4 +217,12 @@ func (x *Lexicon) apartWords(first, second rules.Card) (own1, own2 map[string]bo
 		own2[w] = tells && !shared
 	}
 	return own1, own2
+}
+
+func stemsEach(words []string) []string {
+	out := make([]string, len(words))
+	for i, w := range words {
+		out[i] = stem(w)
+	}
+	return out
 }
