@@ -254,58 +254,21 @@ func same(a, b Set) bool {
 	return a.Rib == b.Rib && a.Garment == b.Garment && a.Text == b.Text && a.Value.Equal(b.Value) && a.Relative == b.Relative
 }
 
-// layersAlone: "single, 2x2", "12 rows, doubled, 4 cm": the word stands between
-// commas by itself.
-func (b *binder) layersAlone() {
-	for i, t := range b.l.tokens {
-		n := map[string]int64{"single": 1, "doubled": 2, "double": 2}[t.text]
-		first, last := i == 0 || t.stop, i+1 == len(b.l.tokens) || b.l.tokens[i+1].stop
-		if n > 0 && t.q == nil && first && last && len(b.l.tokens) > 1 && !b.has(engine.Layers) && !b.l.question {
-			b.sets, b.at = append(b.sets, Set{Key: engine.Layers, Value: engine.Int(n), Near: 1}), append(b.at, i)
-		}
+// addOnce binds the quantity where the key is not bound yet.
+func (b *binder) addOnce(k engine.Key, i int) {
+	if !b.has(k) {
+		b.add(k, i, 1)
 	}
 }
 
-// marks: "dial 6 thirds", "dial 7, halves" tell how the dial is marked.
-func (b *binder) marks() {
-	b.layersAlone()
-	if b.has(engine.ClicksPerNumber) || !b.has(engine.MainTension) && !b.l.has("dial", "tension", "mt") {
-		return
-	}
-	for i, t := range b.l.tokens {
-		n := map[string]int64{"halves": 2, "thirds": 3, "quarters": 4}[t.text]
-		if n > 0 && t.q == nil && !b.used[i] {
-			b.used[i] = true
-			b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: engine.Int(n), Near: 1}), append(b.at, i)
-			return
-		}
-	}
-}
-
-// marksBetween: two dots between the numbers part a number in three.
-func (b *binder) marksBetween() {
-	for i := range b.l.tokens[:max(0, len(b.l.tokens)-1)] {
-		q := b.l.tokens[i].q
-		if q == nil || !q.Value.IsInt() || q.Value.Sign() < 1 || q.Range || !b.dotsAt(i) {
+// unset takes back what the line set for k.
+func (b *binder) unset(k engine.Key) {
+	for i := 0; i < len(b.sets); {
+		if b.sets[i].Key != k {
+			i++
 			continue
 		}
-		b.used[i] = true
-		b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: q.Value.Add(engine.Int(1)), Near: 1}), append(b.at, i)
-		return
+		b.sets = append(b.sets[:i], b.sets[i+1:]...)
+		b.at = append(b.at[:i], b.at[i+1:]...)
 	}
-}
-
-// dotsAt: the number at token i counts dots between two numbers of the dial.
-func (b *binder) dotsAt(i int) bool {
-	if b.l.tokens[i].q.Unit == quantity.Click {
-		return b.l.tokens[i+1].text == "between" && !strings.Contains(b.l.tokens[i].text, "click")
-	}
-	dots := false
-	for j := i + 1; j < min(len(b.l.tokens), i+4) && b.l.tokens[j].q == nil; j++ {
-		if b.l.tokens[j].text == "between" && dots {
-			return true
-		}
-		dots = dots || oneOf(b.l.tokens[j].text, []string{"dots", "dot", "marks", "mark", "lines", "line", "ticks", "tick", "points", "strokes"})
-	}
-	return false
 }

@@ -71,15 +71,6 @@ func (r *reading) weighed() []Set {
 	return []Set{{Key: engine.StitchWeight, Value: w, Near: 1}}
 }
 
-// swatchWeight: the weight of a swatch is not that of the yarn left; without
-// its stitches and rows it tells nothing.
-func (b *binder) swatchWeight() {
-	if b.has(engine.YarnLeft) && b.l.has("swatch", "square", "sample") && b.l.has("weigh", "weight", "heavy") {
-		b.unset(engine.YarnLeft)
-		b.problem = Problem{Code: "swatch-weight", Key: engine.StitchWeight}
-	}
-}
-
 func (r *reading) rowYarn() []Set {
 	oneRow := r.l.has("row", "unravel", "unravell", "unpick", "frog") // of a row, if nothing else is said
 	for _, i := range r.l.quantities() {

@@ -3,25 +3,8 @@ package listen
 import (
 	"strings"
 
-	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
-
-// holeSizes: "compare 2 and 3 stitch buttonholes" compares what one hole takes,
-// and counts none.
-func (b *binder) holeSizes() {
-	qs := b.l.quantities()
-	for n := 1; n < len(qs); n++ {
-		i, j := qs[n-1], qs[n]
-		if b.l.tokens[j].q.Unit != quantity.Stitch || !b.holesSaid() || !b.choiceBetween(i, j) {
-			continue
-		}
-		b.unset(engine.Holes)
-		b.unset(engine.HoleStitches)
-		b.add(engine.HoleStitches, i, 1)
-		b.add(engine.HoleStitches, j, 1)
-	}
-}
 
 // oneHole notes which of the holes a question is about: "the third buttonhole",
 // "the top button".

@@ -196,3 +196,12 @@ func (b *binder) countedOver(k engine.Key, i, at int, unit quantity.Unit) {
 	b.used[at] = true
 	b.add(k, i, 1)
 }
+
+// swatchWeight: the weight of a swatch is not that of the yarn left; without
+// its stitches and rows it tells nothing.
+func (b *binder) swatchWeight() {
+	if b.has(engine.YarnLeft) && b.l.has("swatch", "square", "sample") && b.l.has("weigh", "weight", "heavy") {
+		b.unset(engine.YarnLeft)
+		b.problem = Problem{Code: "swatch-weight", Key: engine.StitchWeight}
+	}
+}
