@@ -207,3 +207,20 @@ func (r *reading) edgeStretch() []Set {
 	}
 	return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
 }
+
+// calibrate: measured values that set an effect.
+func (r *reading) calibrate() (Meaning, bool) {
+	supposed := r.cue(WhatIf) && r.l.has("if")
+	if r.asks() && !supposed || len(r.l.quantities()) == 0 {
+		return Meaning{}, false
+	}
+	m, ok := r.calibration()
+	switch {
+	case supposed:
+		m.Kind = WhatIf
+		return m, ok && (holds(m.Sets, engine.StitchWeight) || holds(m.Sets, engine.RowYarn))
+	case ok:
+		return m, true
+	}
+	return r.ribGauge()
+}

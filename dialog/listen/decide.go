@@ -2,11 +2,10 @@ package listen
 
 import (
 	"strings"
-
-	"foldrow/dialog/listen/quantity"
-	"foldrow/engine"
 )
 
+// keepOrDrop: yes or no to the what-if on the table, or to a doubt; a no where
+// nothing is asked takes the last thing back.
 func (r *reading) keepOrDrop() (Meaning, bool) {
 	if len(r.b.sets) > 0 || r.asks() || len(r.inputs()) > 0 && r.l.words() > 2 {
 		return Meaning{}, false // "keep the neck as it is" is more than a yes
@@ -69,34 +68,6 @@ func (r *reading) undo() (Meaning, bool) {
 	return Meaning{}, false
 }
 
-// noNumber: a question or an order about a figure that is none, such as one
-// over 0 or one of 400 digits.
-func (r *reading) noNumber() (Meaning, bool) {
-	for _, i := range r.l.quantities() {
-		switch r.l.tokens[i].q.Problem {
-		case quantity.DivisionByZero, quantity.TooLong:
-			return r.unclear(), true
-		}
-	}
-	return Meaning{}, false
-}
-
-// refused: a number that cannot be taken where it was named or asked for.
-func (r *reading) refused() (Meaning, bool) {
-	p := r.b.problem
-	if p.Code == "" || p.Key == "" || p.Code == "range" && r.aboutRow() || r.cue(Why) || p.Code == "two-values" && (r.cue(Compare) || r.asks()) {
-		return Meaning{}, false
-	}
-	return r.unclear(), true
-}
-
-func (r *reading) help() (Meaning, bool) {
-	if r.cue(Help) && !(r.ctx.Making && r.cue(Step)) {
-		return Meaning{Kind: Help}, true
-	}
-	return Meaning{}, false
-}
-
 // safety: a question whether something is safe is answered from the cautions,
 // whatever else its words could name.
 func (r *reading) safety() (Meaning, bool) {
@@ -127,97 +98,6 @@ func (r *reading) theDefault() (Meaning, bool) {
 	return Meaning{Kind: Nothing, Topic: "default"}, true
 }
 
-// beyond: a subject named that is plainly not ours, before its words can be
-// taken for something else ("a good film to watch while I knit").
-func (r *reading) beyond() (Meaning, bool) {
-	named := len(r.inputs()) > 0 || len(r.results()) > 0
-	if r.ctx.Making && r.cues[Step].topic == "where" {
-		return Meaning{}, false // "phone rang, where was I"
-	}
-	for _, s := range r.b.sets {
-		if OpenOf(s.Key) == r.ctx.Open && !r.asks() {
-			return Meaning{}, false // "I measured again after lunch and it is 42"
-		}
-	}
-	if !r.cue(Outside) || r.cue(Notebook) || r.sureBut(engine.KeyGarment) || named && r.cues[Outside].weight < 2 || r.ctx.Open == "keep" && r.l.words() <= 2 {
-		return Meaning{}, false
-	}
-	h, _ := r.x.howto.best(r.l)
-	t, _ := r.x.trouble.best(r.l)
-	if h.cover >= 0.7 && h.mass > 2.5 || t.cover >= 0.7 && t.mass > 2.5 || !r.asks() && r.l.words() < 2 {
-		return Meaning{}, false
-	}
-	return Meaning{Kind: Outside}, true
-}
-
-// sureBut is sure, of other things than k.
-func (r *reading) sureBut(k engine.Key) bool {
-	for _, s := range r.b.sets {
-		if s.Near > 0 && s.Key != k {
-			return true
-		}
-	}
-	return false
-}
-
-// craftWords counts the words of the craft in the line.
-func (r *reading) craftWords() int {
-	n := 0
-	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
-		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) && !common(t.stem) && !r.x.everyday[t.text] {
-			n++
-		}
-	}
-	return n
-}
-
-// common words belong to phrases of the craft without telling of it.
-func common(st string) bool {
-	switch st {
-	case "us", "use", "best", "go", "make", "back", "number", "long", "deal", "good", "work", "right", "left", "end", "start", "first", "last", "time", "one", "way", "turn", "take", "put", "show", "tell", "need", "want", "find", "year", "all":
-		return true
-	}
-	return false
-}
-
-// outside: a subject that is not ours, or a question with no word of the
-// craft in it.
-func (r *reading) outside() (Meaning, bool) {
-	craft := 0
-	words := 0
-	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
-		if t.q == nil && r.x.craft[t.stem] && !slight(t.stem) {
-			craft++
-		}
-		if t.q == nil {
-			words++
-		}
-	}
-	if r.cue(Outside) && craft <= words/2 && words > 1 || r.asks() && words >= 3 && (craft == 0 && !r.pronounOnly() || r.strange() && r.craftWords() == 0) {
-		return Meaning{Kind: Outside}, true
-	}
-	return Meaning{}, false
-}
-
-// strange: a word of some length that rules/ knows in no form, in a line
-// without a word of the craft: "will it rain in Utrecht".
-func (r *reading) strange() bool {
-	for _, t := range r.l.tokens[r.l.begin:r.l.end] {
-		if t.q == nil && len(t.text) >= 4 && !r.x.knows(t) {
-			return true
-		}
-	}
-	return false
-}
-
-// pronounOnly: "can it be a bit different" is about the plan, only not clear.
-func (r *reading) pronounOnly() bool {
-	if r.strange() {
-		return false
-	}
-	return r.l.has("it", "this", "that", "them", "one", "bit", "same", "other", "thing") && !r.cue(Outside)
-}
-
 // timesOver is how often something is to be done where no plain number says it:
 // "undo twice", "undo x3"; 0 where nothing does.
 func (r *reading) timesOver() int {
@@ -233,4 +113,37 @@ func (r *reading) timesOver() int {
 		return 3
 	}
 	return 0
+}
+
+// revise: "no, I meant rows".
+func (r *reading) revise() (Meaning, bool) {
+	if r.l.has("understand", "what") || !r.l.has("mean") || len(r.l.quantities()) > 0 || r.asks() {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Values, Topic: "revise"}
+	switch {
+	case r.l.has("row", "rws"):
+		m.Name = "row"
+	case r.l.has("inch", "inches", "in"):
+		m.Name = "in"
+	case r.l.has("cm", "centimetre", "centimeter", "cms"):
+		m.Name = "cm"
+	case r.l.has("stitch", "st", "sts"):
+		m.Name = "st"
+	default:
+		if m.Keys = r.inputs(); len(m.Keys) == 0 {
+			return Meaning{}, false
+		}
+	}
+	return m, true
+}
+
+// undoesWork: "can I undo the sewn edge" asks about the knitting; nothing of the
+// plan is to be taken back.
+func (r *reading) undoesWork() bool {
+	if !r.asks() {
+		return r.l.has("backstitch", "sew") && len(r.b.sets) == 0
+	}
+	h, _ := r.x.howto.best(r.l)
+	return h.cover >= 0.8 && h.mass >= 3 && h.share >= 0.45 || r.l.has("row", "edg", "edge", "sew", "backstitch", "hem", "column", "bind", "cast") && len(r.b.sets) == 0
 }

@@ -9,4 +9,10 @@
 // about; Read decides what kind of line it is. A line that is not understood,
 // or that can be read in two ways with different effect, has kind Unclear and
 // sets nothing.
+//
+// The files: bind*.go are steps of the binder, in the order of bind.go. Those
+// named ..._asked.go hold readers of the group oneTopic, the others the readers
+// of the groups in read.go. lexicon*.go, stem*.go, shelf.go and sieve.go are how
+// words are found, signs.go, unglue.go, respell.go and spell.go how a line is
+// mended before it is read.
 package listen

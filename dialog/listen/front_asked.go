@@ -1,44 +1,8 @@
 package listen
 
 import (
-	"slices"
-
 	"foldrow/engine"
 )
-
-// frontWhy is the keys of a why, turned into the front bands' where the line
-// says front: "why so many on the front", "why 2x2 on the front".
-func (r *reading) frontWhy(keys []engine.Key) []engine.Key {
-	keys = r.frontward(keys)
-	if !r.l.has("front", "fronts") || r.l.has("neck", "neckband", "neckline") {
-		return keys
-	}
-	rib := false
-	for _, i := range r.l.quantities() {
-		rib = rib || r.l.tokens[i].q.Rib
-	}
-	var out []engine.Key
-	for _, k := range keys {
-		switch k {
-		case engine.KeyRib:
-			k = engine.KeyFrontRib
-		case engine.FrontBand:
-			continue // the width, which is named in passing
-		}
-		if k = frontOf(k); !slices.Contains(out, k) {
-			out = append(out, k)
-		}
-	}
-	switch {
-	case len(out) == 0 && rib:
-		out = append(out, engine.KeyFrontRib)
-	case len(out) == 0 && r.l.has("many", "few"):
-		out = append(out, engine.FrontStitches)
-	case len(out) == 0:
-		return keys
-	}
-	return out
-}
 
 // ratioSaid: two small counts with one word between are a ratio: "3 of 4",
 // "3 for every 4".

@@ -45,16 +45,6 @@ func (r *reading) prevents() bool {
 	return r.l.has("avoid", "prevent", "prevention") || r.l.has("stop", "keep") && (r.l.has("from") || r.howToForm())
 }
 
-// undoesWork: "can I undo the sewn edge" asks about the knitting; nothing of the
-// plan is to be taken back.
-func (r *reading) undoesWork() bool {
-	if !r.asks() {
-		return r.l.has("backstitch", "sew") && len(r.b.sets) == 0
-	}
-	h, _ := r.x.howto.best(r.l)
-	return h.cover >= 0.8 && h.mass >= 3 && h.share >= 0.45 || r.l.has("row", "edg", "edge", "sew", "backstitch", "hem", "column", "bind", "cast") && len(r.b.sets) == 0
-}
-
 // dismissed: "forget the neck" puts something aside; nothing was forgotten.
 func (r *reading) dismissed() bool {
 	i := r.l.begin

@@ -190,3 +190,16 @@ func (l *Line) commaWithin(from, to int) bool {
 	}
 	return false
 }
+
+// stepsApart parts the steps of the front bands, which come only where they
+// are planned, from the neckband's.
+func stepsApart(cards []rules.Card) (band, front []rules.Card) {
+	for _, c := range cards {
+		if strings.HasPrefix(c.Fields["when"], string(engine.FrontStitches)) {
+			front = append(front, c)
+		} else {
+			band = append(band, c)
+		}
+	}
+	return band, front
+}

@@ -101,3 +101,17 @@ func (r *reading) wrongNeedle() (Meaning, bool) {
 	}
 	return Meaning{Kind: Trouble, Card: "wrong-needle-dropped", Topic: "sure"}, true
 }
+
+// atPast: at the machine, "I was at dial 5 for the last 2" tells what went
+// wrong; it does not set the garment's dial.
+func (r *reading) atPast() (Meaning, bool) {
+	if !r.ctx.Making || !r.spoken("was") && !r.spoken("were") || !r.l.has("last", "for") {
+		return Meaning{}, false
+	}
+	for _, s := range r.b.sets {
+		if s.Key == engine.MainTension {
+			return Meaning{Kind: Trouble, Card: "wrong-dial-loose", Other: "wrong-dial-tight"}, true
+		}
+	}
+	return Meaning{}, false
+}

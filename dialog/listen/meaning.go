@@ -201,3 +201,16 @@ func dedupe(in []Set) []Set {
 	}
 	return out
 }
+
+// OpenOf is the question that a key answers.
+func OpenOf(k engine.Key) string {
+	switch k {
+	case engine.StitchGauge, engine.RowGauge:
+		return "gauge"
+	case engine.NeckBody:
+		return "neck"
+	case engine.DepthRows:
+		return "depth"
+	}
+	return string(k)
+}

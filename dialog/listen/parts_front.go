@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"foldrow/engine"
-	"foldrow/rules"
 )
 
 // frontal reports whether the line is about the front bands: it names
@@ -138,28 +137,36 @@ func (r *reading) frontAsked() []engine.Key {
 	return nil
 }
 
-// stepsApart parts the steps of the front bands, which come only where they
-// are planned, from the neckband's.
-func stepsApart(cards []rules.Card) (band, front []rules.Card) {
-	for _, c := range cards {
-		if strings.HasPrefix(c.Fields["when"], string(engine.FrontStitches)) {
-			front = append(front, c)
-		} else {
-			band = append(band, c)
+// frontWhy is the keys of a why, turned into the front bands' where the line
+// says front: "why so many on the front", "why 2x2 on the front".
+func (r *reading) frontWhy(keys []engine.Key) []engine.Key {
+	keys = r.frontward(keys)
+	if !r.l.has("front", "fronts") || r.l.has("neck", "neckband", "neckline") {
+		return keys
+	}
+	rib := false
+	for _, i := range r.l.quantities() {
+		rib = rib || r.l.tokens[i].q.Rib
+	}
+	var out []engine.Key
+	for _, k := range keys {
+		switch k {
+		case engine.KeyRib:
+			k = engine.KeyFrontRib
+		case engine.FrontBand:
+			continue // the width, which is named in passing
+		}
+		if k = frontOf(k); !slices.Contains(out, k) {
+			out = append(out, k)
 		}
 	}
-	return band, front
-}
-
-// stepNamed is the step that the words from token i on name; one of the front
-// bands only where the line says front or button.
-func (r *reading) stepNamed(i int) found {
-	words := r.l.tokens[min(i, len(r.l.tokens)):]
-	if r.l.has("front", "button", "buttonhol") {
-		if f, _ := r.x.frontSteps.bestOf(words); f.cover >= 0.5 {
-			return f
-		}
+	switch {
+	case len(out) == 0 && rib:
+		out = append(out, engine.KeyFrontRib)
+	case len(out) == 0 && r.l.has("many", "few"):
+		out = append(out, engine.FrontStitches)
+	case len(out) == 0:
+		return keys
 	}
-	f, _ := r.x.steps.bestOf(words)
-	return f
+	return out
 }

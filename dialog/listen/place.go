@@ -173,3 +173,16 @@ func (r *reading) stepMeaning(c cueHit) Meaning {
 	}
 	return m
 }
+
+// stepNamed is the step that the words from token i on name; one of the front
+// bands only where the line says front or button.
+func (r *reading) stepNamed(i int) found {
+	words := r.l.tokens[min(i, len(r.l.tokens)):]
+	if r.l.has("front", "button", "buttonhol") {
+		if f, _ := r.x.frontSteps.bestOf(words); f.cover >= 0.5 {
+			return f
+		}
+	}
+	f, _ := r.x.steps.bestOf(words)
+	return f
+}

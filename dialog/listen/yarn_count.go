@@ -60,19 +60,6 @@ func (r *reading) compareThreads() (Meaning, bool) {
 	return m, len(m.Choices) > 1
 }
 
-// yarnAsked: whether a yarn suits the gauge, and what the yarn left allows.
-func (r *reading) yarnAsked() (Meaning, bool) {
-	if !r.asks() || r.l.has("waste", "wast", "scrap", "ravel") || r.b.problem.Code != "" || r.cue(Why) || r.cue(WhatIf) && r.l.has("if", "suppos") {
-		return Meaning{}, false
-	}
-	for _, topic := range []Kind{"yarn-right", "yarn-allows"} {
-		if r.cue(topic) {
-			return Meaning{Kind: Number, Topic: string(topic), Keys: []engine.Key{engine.YarnLength}, Sets: dedupe(r.b.sets)}, true
-		}
-	}
-	return Meaning{}, false
-}
-
 // countWords are the words of the yarn counts, longest first where one holds
 // another.
 func countWords() []struct {

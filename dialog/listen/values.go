@@ -1,7 +1,5 @@
 package listen
 
-import "foldrow/engine"
-
 // values: answers and changes.
 func (r *reading) values() (Meaning, bool) {
 	if len(r.b.sets) == 0 {
@@ -90,20 +88,6 @@ func (r *reading) bareBeside(i int) bool {
 	return false
 }
 
-// atPast: at the machine, "I was at dial 5 for the last 2" tells what went
-// wrong; it does not set the garment's dial.
-func (r *reading) atPast() (Meaning, bool) {
-	if !r.ctx.Making || !r.spoken("was") && !r.spoken("were") || !r.l.has("last", "for") {
-		return Meaning{}, false
-	}
-	for _, s := range r.b.sets {
-		if s.Key == engine.MainTension {
-			return Meaning{Kind: Trouble, Card: "wrong-dial-loose", Other: "wrong-dial-tight"}, true
-		}
-	}
-	return Meaning{}, false
-}
-
 // onlyOpen: every set answers the open question ("40 cm?").
 func (r *reading) onlyOpen() bool {
 	for _, s := range r.b.sets {
@@ -112,19 +96,6 @@ func (r *reading) onlyOpen() bool {
 		}
 	}
 	return true
-}
-
-// OpenOf is the question that a key answers.
-func OpenOf(k engine.Key) string {
-	switch k {
-	case engine.StitchGauge, engine.RowGauge:
-		return "gauge"
-	case engine.NeckBody:
-		return "neck"
-	case engine.DepthRows:
-		return "depth"
-	}
-	return string(k)
 }
 
 // leftOver reports a number with a problem of its own among those set: taking
@@ -146,61 +117,6 @@ func (r *reading) leftOver() bool {
 		}
 	}
 	return false
-}
-
-// revise: "no, I meant rows".
-func (r *reading) revise() (Meaning, bool) {
-	if r.l.has("understand", "what") || !r.l.has("mean") || len(r.l.quantities()) > 0 || r.asks() {
-		return Meaning{}, false
-	}
-	m := Meaning{Kind: Values, Topic: "revise"}
-	switch {
-	case r.l.has("row", "rws"):
-		m.Name = "row"
-	case r.l.has("inch", "inches", "in"):
-		m.Name = "in"
-	case r.l.has("cm", "centimetre", "centimeter", "cms"):
-		m.Name = "cm"
-	case r.l.has("stitch", "st", "sts"):
-		m.Name = "st"
-	default:
-		if m.Keys = r.inputs(); len(m.Keys) == 0 {
-			return Meaning{}, false
-		}
-	}
-	return m, true
-}
-
-func (r *reading) show() (Meaning, bool) {
-	c, ok := r.cues[Show]
-	if !ok || len(r.b.sets) > 0 {
-		return Meaning{}, false
-	}
-	m := Meaning{Kind: Show, Topic: c.topic}
-	switch {
-	case r.l.has("inch", "imperial"):
-		m.Name = "in"
-	case r.l.has("cm", "centimetr", "metric"):
-		m.Name = "cm"
-	}
-	return m, true
-}
-
-// calibrate: measured values that set an effect.
-func (r *reading) calibrate() (Meaning, bool) {
-	supposed := r.cue(WhatIf) && r.l.has("if")
-	if r.asks() && !supposed || len(r.l.quantities()) == 0 {
-		return Meaning{}, false
-	}
-	m, ok := r.calibration()
-	switch {
-	case supposed:
-		m.Kind = WhatIf
-		return m, ok && (holds(m.Sets, engine.StitchWeight) || holds(m.Sets, engine.RowYarn))
-	case ok:
-		return m, true
-	}
-	return r.ribGauge()
 }
 
 // lastAsks: the last clause begins as a question does.
