@@ -11,7 +11,7 @@
 // sets nothing.
 //
 // The files: bind*.go are steps of the binder, in the order of bind.go. Those
-// named ..._asked.go hold readers of the group oneTopic, the others the readers
+// named ..._asked.go hold questions about one topic each, the others the readers
 // of the groups in read.go. lexicon*.go, stem*.go, shelf.go and sieve.go are how
 // words are found, signs.go, unglue.go, respell.go and spell.go how a line is
 // mended before it is read.
