@@ -40,7 +40,7 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 	if c.s.OnTable && a.in == c.s.Said {
 		return c.backAtPlan(a)
 	}
-	next, further := c.s, c.further(a)
+	next, prev := c.s, c.supposedBefore()
 	if c.s.OnTable {
 		// a change said while a what-if stands belongs to it
 		kind = "whatif"
@@ -58,7 +58,7 @@ func (c *turn) take(a applied, before engine.Inputs) (State, Reply) {
 		c.change(k, a.in)
 	}
 	if kind == "whatif" {
-		return c.s, c.reply(kind, c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
+		return c.s, c.reply(kind, c.echo(a)+c.advice(a.keys)+"\n\n"+c.differencesFrom(prev))
 	}
 	return c.s, c.reply(kind, c.afterChange(a, before, wasOpen))
 }
@@ -88,8 +88,8 @@ func stillSkipped(skipped []string, keys []engine.Key) []string {
 // unitAfter is the knitter's unit once this line has been heard.
 func (c *turn) unitAfter() string {
 	for i := len(c.m.Sets) - 1; i >= 0; i-- {
-		if u := c.m.Sets[i].Unit; u == "cm" || u == "in" {
-			return string(u)
+		if u := c.m.Sets[i].Unit; (u == "cm" || u == "in") && !(c.m.Sets[i].Bare && c.s.Unit != "") {
+			return string(u) // one chosen for a bare number is no word against her own
 		}
 	}
 	return c.s.Unit

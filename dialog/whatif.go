@@ -28,7 +28,7 @@ func (c *turn) onWhatIf() (State, Reply) {
 	if c.s.OnTable && a.in == c.s.Said {
 		return c.backAtPlan(a)
 	}
-	further := c.further(a)
+	prev := c.supposedBefore()
 	next := c.s
 	next.OnTable, next.Table = true, a.in
 	next.Chain = joined(c.s.Chain, a.keys)
@@ -37,15 +37,40 @@ func (c *turn) onWhatIf() (State, Reply) {
 	for _, k := range next.Chain {
 		c.change(k, a.in)
 	}
-	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+further+"\n\n"+c.differences())
+	return c.s, c.reply("whatif", c.echo(a)+c.advice(a.keys)+"\n\n"+c.differencesFrom(prev))
 }
 
-// further says what this step of a what-if changes, where one lies on the table.
-func (c *turn) further(a applied) string {
+// supposedBefore is the what-if that lies on the table before this line goes on
+// with it, nil where none does.
+func (c *turn) supposedBefore() *engine.Plan {
 	if !c.s.OnTable {
-		return ""
+		return nil
 	}
-	return "\n\n" + c.voice().Further(c.plan(), c.solve(a.in))
+	return c.plan()
+}
+
+// mostTogether is how many lines of differences from the plan are shown again
+// with each further step of a what-if; beyond it the step alone is shown.
+const mostTogether = 16
+
+// differencesFrom is what differs from the plan and, where the what-if went on
+// from prev, what this step changed.
+func (c *turn) differencesFrom(prev *engine.Plan) string {
+	all := c.differences()
+	if prev == nil {
+		return all
+	}
+	n := strings.Count(all, "\n| ") - 1 // but for the line under the heading
+	if n <= mostTogether {
+		return c.voice().Further(prev, c.plan()) + "\n\n" + all
+	}
+	step := c.voice().Differences(prev, c.plan())
+	if step == "" {
+		step = "This step changes no further number."
+	} else {
+		step = "This step:\n\n" + step
+	}
+	return step + fmt.Sprintf("\n\nAgainst the plan %d numbers differ: *show the differences* lists them.", n)
 }
 
 // backAtPlan: "no, stay with 1x1" supposes what stands already, so that nothing

@@ -82,6 +82,12 @@ const mostFurther = 3
 // that differ from the what-if before it.
 func (v Voice) Further(before, after *engine.Plan) string {
 	parts := v.differing(before, after, func(label, was, is string) string {
+		switch "-" {
+		case was:
+			return label + " now " + is
+		case is:
+			return "no " + label
+		}
 		return label + " " + was + " to " + is
 	})
 	switch words := v.atTheMachine(before, after); {
