@@ -26,6 +26,9 @@ func TestHardKeys(t *testing.T) {
 		{"Delete in a line", "abc\x01\x1b[3~\x1b[3~", "> c"},
 		{"Delete at the end of a line", "ab\x1b[3~", "> ab"},
 		{"Delete while choosing", "\t\t\x1b[3~\x1b[3~\x15ab\x01\x1b[3~", "> b"},
+		{"Ctrl-W in the first word", "abc def\x1bb\x1b[D\x17\x05g", ">  defg"},
+		{"Ctrl-W after a word", "abc,def ghi\x1bb\x17\x05j", "> abc,ghij"},
+		{"Alt-Backspace in the first word", "abc def\x1bb\x1b[D\x1b\x7f\x05g", ">  defg"},
 		{"Ctrl-E and Ctrl-A while choosing", "\t\t\x05\x01\x05\x03ab", "> ab"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {

@@ -35,6 +35,7 @@ type editor struct {
 	paste   bool   // the line before came with more
 	cut     int    // characters refused in this line
 	erase   bool   // the key was Delete
+	first   bool   // the cursor is in the first word
 
 	width atomic.Int64 // columns that the library was last told
 }
