@@ -72,6 +72,7 @@ func (s *screenMode) again() (raw bool) {
 func (e *editor) stop() {
 	if canStop() {
 		e.rl.Clean()
+		e.out.flush()
 		e.mode.aside(standStill)
 		e.rl.Refresh()
 	}

@@ -31,6 +31,7 @@ type editor struct {
 	rl      *readline.Instance
 	tap     *tap
 	mode    *screenMode
+	out     *steady
 	resized func() // tells the library the width
 	paste   bool   // the line before came with more
 	cut     int    // characters refused in this line
@@ -44,7 +45,7 @@ type editor struct {
 // prompt; words gives what can be completed now.
 func newEditor(width func() int, words func() dialog.Offers) (*editor, error) {
 	raw := &readline.RawMode{}
-	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}}
+	e := &editor{tap: &tap{in: readline.Stdin}, mode: &screenMode{enter: raw.Enter, exit: raw.Exit}, out: &steady{out: readline.Stdout}}
 	e.mode.anew = func() { _, _ = readline.MakeRaw(int(os.Stdin.Fd())) }
 	atLeast := func() int { return max(width(), minWidth) }
 	row := atLeast
@@ -61,6 +62,7 @@ func newEditor(width func() int, words func() dialog.Offers) (*editor, error) {
 		// The library would redraw from a signal; we tell it between lines.
 		FuncOnWidthChanged: func(f func()) { e.resized = f },
 		Stdin:              readline.NewCancelableStdin(e.tap),
+		Stdout:             e.out,
 		FuncMakeRaw:        e.mode.begin,
 		FuncExitRaw:        e.mode.end,
 
@@ -86,6 +88,7 @@ func (e *editor) next() (typed, error) {
 	e.cut = 0
 	e.tap.prompted(time.Now())
 	line, err := e.rl.Readline()
+	e.out.flush()
 	switch {
 	case errors.Is(err, readline.ErrInterrupt):
 		e.paste = false
