@@ -13,6 +13,11 @@ const takenAway = "\x1b[J\x1b[2K\r"
 // clearRest empties the window from the cursor on.
 const clearRest = "\x1b[J"
 
+// rowUp takes the cursor from the beginning of a row to the one above. The editor goes
+// one column back before it, which does nothing there, but on some terminals goes to
+// the row above as well, so that the line would climb up the window at each key.
+const rowUp = "\x1b[A\r"
+
 // steady passes on what the editor writes. Where a line is taken away only to be
 // written again it is written over instead, in one piece, so that what stays the same
 // does not flicker where the terminal is far away.
@@ -25,15 +30,16 @@ type steady struct {
 func (s *steady) Write(p []byte) (int, error) {
 	s.m.Lock()
 	defer s.m.Unlock()
-	switch {
-	case string(p) == takenAway:
+	if string(p) == takenAway {
 		s.held = true
 		return len(p), nil
-	case !s.held:
-		return s.out.Write(p)
 	}
-	s.held = false
-	if _, err := s.out.Write(over(p)); err != nil {
+	line := bytes.ReplaceAll(p, []byte("\b"+rowUp), []byte(rowUp))
+	if s.held {
+		s.held = false
+		line = over(line)
+	}
+	if _, err := s.out.Write(line); err != nil {
 		return 0, err
 	}
 	return len(p), nil

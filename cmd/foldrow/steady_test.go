@@ -18,6 +18,7 @@ func TestSteady(t *testing.T) {
 		{"a full row", []string{takenAway, "> abc \b"}, "\r> abc \b\x1b[J"},
 		{"the end of the line", []string{takenAway, "> ca\n"}, "\r> ca\n\x1b[J"},
 		{"two rows", []string{"\x1b[J\x1b[2K\r\x1b[A\x1b[2K\r", "> ca"}, "\x1b[J\x1b[2K\r\x1b[A\x1b[2K\r> ca"},
+		{"back over a row's end", []string{"> ab\b\b\x1b[A\r\x1b[40C\b"}, "> ab\b\x1b[A\r\x1b[40C\b"},
 		{"a bell", []string{takenAway, "\a"}, takenAway + "\a"},
 		{"nothing more", []string{takenAway}, takenAway},
 		{"the offers below", []string{takenAway, "> ca", "\n\x1b[Jcardigan"}, "\r> ca\x1b[J\n\x1b[Jcardigan"},
