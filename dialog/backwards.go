@@ -206,10 +206,15 @@ func (c *turn) headWords(p *engine.Plan, keys []engine.Key) string {
 	switch {
 	case !ok:
 		return " A cardigan opens in front, so nothing has to pass the head."
+	}
+	need, _ := p.HeadNeeds()
+	low, _, spread := p.Spread(engine.HeadOpening, c.voice().Spans(p))
+	switch {
+	case passes && spread && low < need.Float():
+		return " It passes by the estimate, which is wide: try it on before the ends are closed. " + title(weakerEdge(p)) + " is the weaker edge."
 	case passes:
 		return " It passes; " + weakerEdge(p) + " is the weaker edge."
 	}
-	need, _ := p.HeadNeeds()
 	return fmt.Sprintf(" It does not pass: %s is wanted, and %s is the weaker edge. A slit of %s would let it through.",
 		c.voice().Len(need.Float()), weakerEdge(p), c.voice().Len(p.SlitLength.Float()))
 }

@@ -49,7 +49,7 @@ func (c *turn) onNumber() (State, Reply) {
 	if s := c.frontText(p, c.m.Keys); s != "" {
 		lines, c.s.Topic = append(lines, s), c.m.Keys[0]
 	}
-	for _, k := range withCompanions(c.m.Keys, c.partAsked()) {
+	for _, k := range headFirst(withCompanions(c.m.Keys, c.partAsked()), p) {
 		if len(lines) > 0 && blockOf(k) != "" {
 			continue
 		}
@@ -135,11 +135,12 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		low, high = p.BandYarnLow, p.BandYarnHigh
 	}
 	if ok && high-low > 1e-9 {
-		switch k {
-		case engine.TotalRows, engine.LayerRows, engine.LoopsToLatch:
-			text += fmt.Sprintf(" The plan fixes it; with other effects of a click it would plan %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+		switch from, to := c.voice().Figure(k, low), c.voice().Figure(k, high); {
+		case from == to: // the same to the eye
+		case k == engine.TotalRows || k == engine.LayerRows || k == engine.LoopsToLatch:
+			text += fmt.Sprintf(" The plan fixes it; with other effects of a click it would plan %s to %s.", from, to)
 		default:
-			text += fmt.Sprintf(" An estimate: %s to %s.", c.voice().Figure(k, low), c.voice().Figure(k, high))
+			text += fmt.Sprintf(" An estimate: %s to %s.", from, to)
 		}
 		if f, _ := p.Float(k); k == engine.SlitLength && f > 0 && high > 2*f {
 			text += " So wide because the rib's draw-in and stretch are guessed." + c.narrower(k)
@@ -158,7 +159,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	}
 	switch {
 	case k == engine.HeadOpening && p.In.Has(engine.Head):
-		text += c.headWords(p, []engine.Key{engine.Head})
+		text = strings.TrimSpace(c.headWords(p, []engine.Key{engine.Head})) + "\n\n" + text // first what was asked
 	case k == engine.HeadOpening:
 		text += c.usualHeads(p)
 	}
@@ -225,4 +226,13 @@ func hasKey(list []engine.Key, k engine.Key) bool {
 		}
 	}
 	return false
+}
+
+// headFirst puts the opening over the head first where a head is known: whether
+// it passes is what such a question wants to know.
+func headFirst(keys []engine.Key, p *engine.Plan) []engine.Key {
+	if !p.In.Has(engine.Head) || !hasKey(keys, engine.HeadOpening) {
+		return keys
+	}
+	return append([]engine.Key{engine.HeadOpening}, engine.WithoutKey(keys, engine.HeadOpening)...)
 }

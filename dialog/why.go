@@ -40,6 +40,9 @@ func (c *turn) onWhy() (State, Reply) {
 		return c.s, c.reply("why", "Tell me which number. For example: *why the stitches*, or *why 1x1*.")
 	}
 	k := keys[0]
+	if k == engine.Slit && !p.In.Has(k) {
+		k = engine.SlitLength // the one that the head asks for
+	}
 	if v := c.choiceStanding(p, k); v != "" {
 		return c.whyChoice(p, k, v)
 	}
