@@ -7,7 +7,7 @@ import "strings"
 // the line and to every phrase in rules/, so it need only be consistent, not
 // a dictionary.
 func stem(w string) string {
-	if to, ok := irregular(w); ok {
+	if to, ok := irregular[w]; ok {
 		return to
 	}
 	if len(w) < 4 || w[0] < 'a' || w[0] > 'z' {
@@ -47,71 +47,49 @@ func undouble(b string) string {
 
 func hasVowel(s string) bool { return strings.ContainsAny(s, "aeiouy") }
 
-// irregular gives the forms that no ending rule reaches.
-func irregular(w string) (string, bool) {
-	switch w {
-	case "setting", "settings":
-		return "setting", true
-	case "quite":
-		return "quite", true
-	case "halves":
-		return "half", true
-	case "hung":
-		return "hang", true
-	case "sewn", "sewed", "sewing":
-		return "sew", true
-	case "used", "using", "uses":
-		return "use", true
-	case "made", "making", "makes":
-		return "make", true
-	case "went", "gone", "going", "goes":
-		return "go", true
-	case "did", "does", "doing":
-		return "do", true
-	case "has", "had", "having":
-		return "have", true
-	case "was", "were", "is", "are", "am", "be":
-		return "be", true
-	case "broke", "broken":
-		return "break", true
-	case "fell", "fallen":
-		return "fall", true
-	case "came", "coming", "comes":
-		return "come", true
-	case "took", "taken", "taking", "takes":
-		return "take", true
-	case "gave", "given", "giving":
-		return "give", true
-	case "forgot", "forgotten":
-		return "forget", true
-	case "kept":
-		return "keep", true
-	case "left":
-		return "left", true
-	case "lost":
-		return "lose", true
-	case "ran":
-		return "run", true
-	case "slipt":
-		return "slip", true
-	case "meant":
-		return "mean", true
-	case "said":
-		return "say", true
-	case "got", "gotten":
-		return "get", true
-	case "knew", "known":
-		return "know", true
-	case "chose", "chosen":
-		return "choose", true
-	case "wrote", "written":
-		return "write", true
-	case "stood":
-		return "stand", true
-	case "thought":
-		return "think", true
-	case "calibration":
-		return "calibrat", true
+// irregular gives the stem of the forms that no ending rule reaches.
+var irregular = formsOf(
+	"setting: setting settings",
+	"quite: quite",
+	"half: halves",
+	"hang: hung",
+	"sew: sewn sewed sewing",
+	"use: used using uses",
+	"make: made making makes",
+	"go: went gone going goes",
+	"do: did does doing",
+	"have: has had having",
+	"be: was were is are am be",
+	"break: broke broken",
+	"fall: fell fallen",
+	"come: came coming comes",
+	"take: took taken taking takes",
+	"give: gave given giving",
+	"forget: forgot forgotten",
+	"keep: kept",
+	"left: left",
+	"lose: lost",
+	"run: ran",
+	"slip: slipt",
+	"mean: meant",
+	"say: said",
+	"get: got gotten",
+	"know: knew known",
+	"choose: chose chosen",
+	"write: wrote written",
+	"stand: stood",
+	"think: thought",
+	"calibrat: calibration",
+)
+
+// formsOf reads rows of "stem: form form".
+func formsOf(rows ...string) map[string]string {
+	stems := map[string]string{}
+	for _, row := range rows {
+		st, forms, _ := strings.Cut(row, ": ")
+		for form := range strings.FieldsSeq(forms) {
+			stems[form] = st
+		}
 	}
-	return w, false
+	return stems
 }

@@ -120,54 +120,41 @@ func needleName(w string) (string, bool) {
 	return strings.ToUpper(w), true
 }
 
+// contractions are those that no apostrophe shows, or that keep no word whole.
+var contractions = map[string]string{
+	"can't":  "can not",
+	"cant":   "can not",
+	"cannot": "can not",
+	"won't":  "will not",
+	"wont":   "will not",
+	"let's":  "let us",
+	"lets":   "let us",
+	"dunno":  "do not know",
+	"idk":    "i do not know",
+	"whats":  "what is",
+	"hows":   "how is",
+	"wheres": "where is",
+	"whered": "where did",
+	"howd":   "how did",
+	"im":     "i am",
+	"ive":    "i have",
+	"dont":   "do not",
+	"didnt":  "did not",
+	"doesnt": "does not",
+	"isnt":   "is not",
+	"wasnt":  "was not",
+	"thats":  "that is",
+	"its":    "it is",
+	"ill":    "i will",
+	"id":     "i would",
+	"gonna":  "going to",
+	"wanna":  "want to",
+}
+
+// openContraction writes a contraction in full: "can't" as "can not".
 func openContraction(w string) string {
-	switch w {
-	case "can't", "cant", "cannot":
-		return "can not"
-	case "won't", "wont":
-		return "will not"
-	case "let's", "lets":
-		return "let us"
-	case "dunno":
-		return "do not know"
-	case "idk":
-		return "i do not know"
-	case "whats":
-		return "what is"
-	case "hows":
-		return "how is"
-	case "wheres":
-		return "where is"
-	case "whered":
-		return "where did"
-	case "howd":
-		return "how did"
-	case "im":
-		return "i am"
-	case "ive":
-		return "i have"
-	case "dont":
-		return "do not"
-	case "didnt":
-		return "did not"
-	case "doesnt":
-		return "does not"
-	case "isnt":
-		return "is not"
-	case "wasnt":
-		return "was not"
-	case "thats":
-		return "that is"
-	case "its":
-		return "it is"
-	case "ill":
-		return "i will"
-	case "id":
-		return "i would"
-	case "gonna":
-		return "going to"
-	case "wanna":
-		return "want to"
+	if full, ok := contractions[w]; ok {
+		return full
 	}
 	i := strings.IndexByte(w, '\'')
 	if i < 0 {
