@@ -28,19 +28,7 @@ func (r *reading) backwards() (Meaning, bool) {
 	if len(m.Sets) == 1 && m.Sets[0].Bare && (m.Sets[0].Key == engine.Neck || m.Sets[0].Key == engine.StitchGauge) && !within(m.Sets[0].Value, r.x.spans[m.Sets[0].Key].Possible) {
 		m.Sets = nil // "neck from 101", "what gauge gives 101": the 101 are stitches
 	}
-	for _, i := range r.l.quantities() {
-		q := r.l.tokens[i].q
-		if !q.After && !q.Rib {
-			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
-		}
-		bareCount := q.Unit == "" && q.Value.IsInt() && len(m.Sets) == 0 && len(m.Keys) > 0 && (m.Keys[0] == engine.Neck || m.Keys[0] == engine.NeckResult || m.Keys[0] == engine.StitchGauge) && engine.Int(60).Less(q.Value)
-		if r.b.has(engine.YokeStitches) && r.l.has("waste", "wast", "wait", "hold", "yok", "yoke") {
-			continue // they wait: "I have 140 stitches on waste yarn"
-		}
-		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
-			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
-		}
-	}
+	r.countsSaid(&m)
 	if count, gauge, ok := r.countAndGauge(m.Keys); ok {
 		m.Sets = []Set{gauge, count}
 		if !slices.Contains(m.Keys, engine.Neck) && !slices.Contains(m.Keys, engine.NeckResult) {
@@ -72,6 +60,24 @@ func (r *reading) backwards() (Meaning, bool) {
 		m.Kind = Number
 	}
 	return m, true
+}
+
+// countsSaid notes the figure of the question, and takes bare counts and
+// stitches as those of the band.
+func (r *reading) countsSaid(m *Meaning) {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		if !q.After && !q.Rib {
+			m.Figure, m.HasFig, m.FigUnit = q.Value, true, q.Unit
+		}
+		bareCount := q.Unit == "" && q.Value.IsInt() && len(m.Sets) == 0 && len(m.Keys) > 0 && (m.Keys[0] == engine.Neck || m.Keys[0] == engine.NeckResult || m.Keys[0] == engine.StitchGauge) && engine.Int(60).Less(q.Value)
+		if r.b.has(engine.YokeStitches) && r.l.has("waste", "wast", "wait", "hold", "yok", "yoke") {
+			continue // they wait: "I have 140 stitches on waste yarn"
+		}
+		if bareCount || q.Unit == "st" && !q.Ordinal && q.Over.Sign() == 0 {
+			m.Sets = append(onlyOthers(m.Sets, q), Set{Key: engine.BandStitches, Value: q.Value, Near: 1})
+		}
+	}
 }
 
 // fromYoke: "from 132 stitches to 105, where do I put the decreases": the

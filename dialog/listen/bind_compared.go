@@ -72,26 +72,33 @@ func (b *binder) comparative(i int, k engine.Key) (sign int, times bool) {
 	if s := b.offOf(i, k); s != 0 {
 		return s, false
 	}
+	if s := b.ledBy(i, k); s != 0 {
+		return s, false
+	}
+	return b.amountOf(i, k), false
+}
+
+// ledBy: "add 2 cm", "wider by 2 cm", "go up an inch": the way stands before
+// the amount.
+func (b *binder) ledBy(i int, k engine.Key) int {
+	toks := b.l.tokens
 	for j := i - 1; j >= 0 && j >= i-6; j-- {
 		if toks[j].q != nil {
 			break
 		}
 		if s := comparativeVerb(toks[j].stem); s != 0 {
 			if (toks[j].text == "up" || toks[j].text == "down") && j == i-1 && b.moves(j) && k != engine.StitchGauge && k != engine.RowGauge {
-				return s, false // "go up an inch"
+				return s // "go up an inch"
 			}
 			if i > 0 && toks[i-1].text == "by" || toks[j].stem == "add" || toks[j].stem == "subtract" || toks[j].text == "off" || toks[j].text == "extra" || toks[j].text == "another" {
-				return s, false
+				return s
 			}
 		}
 		if s := comparativeWord(toks[j].text); s != 0 && i > 0 && (toks[i-1].text == "by" || toks[i-1].text == "with" && j == i-2 || toks[i-1].text == "of" && j == i-2) {
-			return s, false
+			return s
 		}
 	}
-	if s := b.amountOf(i, k); s != 0 {
-		return s, false
-	}
-	return 0, false
+	return 0
 }
 
 // offOf: "half a cm off the depth", "1 cm up on the neck": the way stands

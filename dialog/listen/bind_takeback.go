@@ -68,43 +68,7 @@ func (b *binder) takeBack() {
 		return
 	}
 	for n, i := range qs {
-		if i > 0 && b.l.tokens[i-1].text == "no" && b.l.tokens[i].q.Rib && n+1 < len(qs) && b.l.tokens[qs[n+1]].q.Rib {
-			b.dropped[i] = true // "no 2x2, keep 1x1"
-			continue
-		}
-		if i > 0 && b.l.tokens[i-1].text == "not" && (len(qs) > 1) {
-			b.dropped[i] = true
-			if b.l.tokens[i].q.Pair && n+1 < len(qs) && qs[n+1] == i+1 {
-				b.dropped[i+1] = true // "not 28/40"
-			}
-			b.sameUnit(qs, n)
-			continue
-		}
-		if len(qs) == 1 && b.asked && b.wantedBefore(i) {
-			b.dropped[i] = true
-			continue
-		}
-		if j := i - 1; j > 1 && oneOf(b.l.tokens[j].text, []string{"every", "each", "the", "only"}) && b.l.tokens[j-2].text == "instead" && b.l.tokens[j-1].text == "of" {
-			b.dropped[i] = true // "instead of every 2nd"
-			continue
-		}
-		if i > 1 && b.l.tokens[i-2].text == "instead" && b.l.tokens[i-1].text == "of" {
-			b.dropped[i] = true
-			continue
-		}
-		if n == 0 && len(qs) > 1 && b.saidBefore(i) && sameSort(b.l.tokens[i].q, b.l.tokens[qs[1]].q) {
-			b.dropped[i] = true
-			continue
-		}
-		if n == 0 && len(qs) == 2 && b.butBetween(i, qs[1]) && b.l.has("first", "earlier", "wrote", "thought", "again") && sameSort(b.l.tokens[i].q, b.l.tokens[qs[1]].q) {
-			b.dropped[i] = true // "I first wrote down 38, but it is 42"
-			continue
-		}
-		if n == 0 && len(qs) > 1 && i > 0 && b.l.has("swap", "exchang", "replac") && b.l.has("for", "with") {
-			b.dropped[i] = true
-			continue
-		}
-		if i > 1 && b.l.tokens[i-2].text == "rather" && b.l.tokens[i-1].text == "than" {
+		if b.refusedAlone(qs, n) {
 			b.dropped[i] = true
 			continue
 		}
@@ -124,6 +88,35 @@ func (b *binder) takeBack() {
 			}
 		}
 	}
+}
+
+// refusedAlone: the words around quantity n of qs refuse it, whatever is said
+// in its place.
+func (b *binder) refusedAlone(qs []int, n int) bool {
+	i, t := qs[n], b.l.tokens
+	before := func(k int) string { return t[max(0, i-k)].text }
+	switch {
+	case i > 0 && before(1) == "no" && t[i].q.Rib && n+1 < len(qs) && t[qs[n+1]].q.Rib:
+		return true // "no 2x2, keep 1x1"
+	case i > 0 && before(1) == "not" && len(qs) > 1:
+		if t[i].q.Pair && n+1 < len(qs) && qs[n+1] == i+1 {
+			b.dropped[i+1] = true // "not 28/40"
+		}
+		b.sameUnit(qs, n)
+		return true
+	case len(qs) == 1 && b.asked && b.wantedBefore(i),
+		i > 2 && oneOf(before(1), []string{"every", "each", "the", "only"}) && before(3) == "instead" && before(2) == "of", // "instead of every 2nd"
+		i > 1 && before(2) == "instead" && before(1) == "of",
+		i > 1 && before(2) == "rather" && before(1) == "than":
+		return true
+	case n > 0 || len(qs) < 2:
+		return false
+	case b.saidBefore(i) && sameSort(t[i].q, t[qs[1]].q):
+		return true
+	case len(qs) == 2 && b.butBetween(i, qs[1]) && b.l.has("first", "earlier", "wrote", "thought", "again") && sameSort(t[i].q, t[qs[1]].q):
+		return true // "I first wrote down 38, but it is 42"
+	}
+	return i > 0 && b.l.has("swap", "exchang", "replac") && b.l.has("for", "with")
 }
 
 // sameUnit: of "not 13 rows, 12" the 12 are rows as well.

@@ -78,10 +78,11 @@ type name struct {
 // NewLexicon compiles the words and phrasings of the book. An error names the
 // phrasing that does not compile.
 func NewLexicon(book *rules.Book) (*Lexicon, error) {
-	x := &Lexicon{
-		book: book, senses: map[string]map[string]bool{}, typed: map[string]map[string]bool{}, stems: newStems(3000),
+	x := &Lexicon{ // with room for about as much as rules/ holds
+		book: book, stems: newStems(3000), spans: map[engine.Key]rules.KeyCard{},
+		senses: map[string]map[string]bool{}, typed: map[string]map[string]bool{}, slips: map[string]string{}, shorts: map[string]string{},
+		known: make(map[string]bool, 1700), whole: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512),
 		names: make(map[string][]*name, 400), rewriteAt: make(map[string][]int, 200),
-		known: make(map[string]bool, 1700), craft: make(map[string]bool, 700), everyday: make(map[string]bool, 512), spans: map[engine.Key]rules.KeyCard{}, slips: map[string]string{}, shorts: map[string]string{}, whole: make(map[string]bool, 1700),
 		cues: make([]cue, 0, 1500), sets: make([]setting, 0, 500), words: make([]string, 0, 4000),
 	}
 	for file, s := range map[string]**shelf{"howto": &x.howto, "troubles": &x.trouble, "cautions": &x.caution, "results": &x.result} {
@@ -94,7 +95,27 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	if err := x.addPhrases(slices.Concat(book.Cards("phrases"), book.Cards("parts"), book.Cards("machine"))); err != nil {
 		return nil, err
 	}
-	for _, k := range book.Keys {
+	x.addNames()
+	for _, c := range book.Cards("words") {
+		if c.Fields["kind"] != "rewrite" {
+			x.addWords(c)
+		} else if err := x.addRewritings(c); err != nil {
+			return nil, err
+		}
+	}
+	for _, c := range book.Cards("steps") {
+		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["rows"] != "", x.learnAll(c.List("named"))})
+	}
+	x.addSentences(book.Cards("sentences"))
+	x.learnTerms()
+	x.order()
+	return x, nil
+}
+
+// addNames learns by which words the inputs, their choices, the results and the
+// ribs are named.
+func (x *Lexicon) addNames() {
+	for _, k := range x.book.Keys {
 		x.spans[k.Key] = k
 		if engine.IsNumber(k.Key) && strings.Count(k.Label, " ") >= 2 {
 			x.labels = append(x.labels, k)
@@ -114,30 +135,21 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 			}
 		}
 	}
-	for _, r := range book.Results {
+	for _, r := range x.book.Results {
 		for _, w := range r.Words {
 			x.addName(w, mention{key: r.Key, result: true})
 		}
 	}
-	for _, r := range book.Ribs {
+	for _, r := range x.book.Ribs {
 		for _, w := range r.Words {
 			x.addName(w, mention{rib: r.Rib, key: engine.KeyRib})
 		}
 	}
-	for _, c := range book.Cards("words") {
-		if c.Fields["kind"] == "rewrite" {
-			if err := x.addRewritings(c); err != nil {
-				return nil, err
-			}
-			continue
-		}
-		x.addWords(c)
-	}
-	for _, c := range book.Cards("steps") {
-		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["rows"] != "", x.learnAll(c.List("named"))})
-	}
-	x.addSentences(book.Cards("sentences"))
-	x.learnTerms()
+}
+
+// order lays out what was learnt for looking up: the longest names first,
+// the sieves, and the spellers for the day they are needed.
+func (x *Lexicon) order() {
 	for _, names := range x.names {
 		slices.SortStableFunc(names, func(a, b *name) int { return len(b.stems) - len(a.stems) })
 	}
@@ -151,7 +163,6 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 	x.stems = nil
 	x.spell = sync.OnceValue(func() *speller { return newSpeller(x.words) })
 	x.rare = sync.OnceValue(func() *speller { return newSpeller(x.cardWords()) })
-	return x, nil
 }
 
 // knows reports whether a word needs no correction: it stands in rules/ as it

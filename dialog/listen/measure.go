@@ -35,48 +35,71 @@ func (r *reading) measure() (Meaning, bool) {
 	if !ok || r.b.problem.Code == "range" && !r.asks() {
 		return Meaning{}, false
 	}
-	if (len(r.b.sets) > 0 && r.ctx.Open == "garment" || r.setsBut(engine.KeyGarment) && !((c.topic == "usual" || c.topic == "dont-know" && open) && !r.setsBut(engine.KeyWearer))) && c.topic != "why-asked" && (c.topic != "how" || len(r.l.quantities()) > 0) {
+	if r.setsBeside(c.topic, open) {
 		return Meaning{}, false
 	}
 	if c.topic == "how" && len(keys) == 0 {
 		keys = r.byQuantity()
 	}
-	if h, _ := r.x.howto.best(r.l); !open && c.topic == "how" && h.cover >= 0.9 && h.share >= 0.4 && !r.l.has("measur") {
+	if !open && r.asksElse(c.topic, keys) {
 		return Meaning{}, false
-	}
-	if h, _ := r.x.howto.best(r.l); !open && c.topic == "usual" && h.cover >= 0.97 && h.mass >= 4 && h.share >= 0.45 {
-		return Meaning{}, false // "what is the best cast off for a neck"
-	}
-	if !open && c.topic == "usual" && r.ctx.Open == "keep" && len(keys) == 0 {
-		return Meaning{}, false
-	}
-	if !open && c.topic == "usual" && len(r.results())+len(keys) > 0 && !r.hasSense("usual") {
-		return Meaning{}, false // "how deep is it" asks for the number
 	}
 	if c.topic == "how" && len(keys) == 0 && r.measuresThat() {
 		return r.measureMeaning("how", nil), true
 	}
-	if c.topic == "dont-know" && !open && len(keys) == 0 && r.l.words() <= 4 && !r.namesResult() && !r.wentWrong() {
-		if r.ctx.Making {
-			return Meaning{Kind: Step, Move: Move{What: "about"}}, true
-		}
-		return Meaning{Kind: Help}, true // "I don't understand"
-	}
 	if !open && len(keys) == 0 {
+		if c.topic == "dont-know" && r.l.words() <= 4 && !r.namesResult() && !r.wentWrong() {
+			if r.ctx.Making {
+				return Meaning{Kind: Step, Move: Move{What: "about"}}, true
+			}
+			return Meaning{Kind: Help}, true // "I don't understand"
+		}
 		if c.topic == "dont-know" || c.topic == "how" || r.namesResult() {
 			return Meaning{}, false
 		}
 	}
+	return r.measureMeaning(c.topic, keys), !r.cuedElse(c)
+}
+
+// setsBeside: the line sets something, and so asks for no help with it.
+func (r *reading) setsBeside(topic string, open bool) bool {
+	if topic == "why-asked" || topic == "how" && len(r.l.quantities()) == 0 {
+		return false
+	}
+	if len(r.b.sets) > 0 && r.ctx.Open == "garment" {
+		return true
+	}
+	general := topic == "usual" || topic == "dont-know" && open
+	return r.setsBut(engine.KeyGarment) && !(general && !r.setsBut(engine.KeyWearer))
+}
+
+// asksElse: with no question open, the words ask for a technique, or for the
+// plan's own number.
+func (r *reading) asksElse(topic string, keys []engine.Key) bool {
+	h, _ := r.x.howto.best(r.l)
+	switch topic {
+	case "how":
+		return h.cover >= 0.9 && h.share >= 0.4 && !r.l.has("measur")
+	case "usual":
+		return h.cover >= 0.97 && h.mass >= 4 && h.share >= 0.45 || // "what is the best cast off for a neck"
+			r.ctx.Open == "keep" && len(keys) == 0 ||
+			len(r.results())+len(keys) > 0 && !r.hasSense("usual") // "how deep is it"
+	}
+	return false
+}
+
+// cuedElse: another phrasing of the line, or a card, is surer than c.
+func (r *reading) cuedElse(c cueHit) bool {
 	if w, ok := r.cues[Why]; ok && c.topic != "why-asked" && w.weight > c.weight {
-		return Meaning{}, false
+		return true
 	}
-	if c.topic == "how" && r.howToIsSurer(c) || c.topic == "usual" && r.cue(Compare) && len(r.alternatives()) > 1 {
-		return Meaning{}, false
+	switch c.topic {
+	case "how":
+		return r.howToIsSurer(c)
+	case "usual":
+		return r.cue(Compare) && len(r.alternatives()) > 1
 	}
-	if c.topic == "dont-know" && r.troubleSure() {
-		return Meaning{}, false
-	}
-	return r.measureMeaning(c.topic, keys), true
+	return c.topic == "dont-know" && r.troubleSure()
 }
 
 // measuresThat: "how do I measure that" names nothing; it is about what was

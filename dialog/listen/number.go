@@ -103,22 +103,7 @@ func (r *reading) number() (Meaning, bool) {
 			return m, true // "cast on 121"
 		}
 	}
-	switch {
-	case r.aboutRow():
-		keys = []engine.Key{engine.Tension}
-	case r.aboutNeedle() != "":
-		keys = []engine.Key{r.aboutNeedle()}
-	case slices.Contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
-		keys = []engine.Key{engine.OffYarn}
-	case slices.Contains(keys, engine.BandYarn) && (r.l.has("everything", "altogether", "together") || strings.Contains(r.l.text, "in all") || strings.Contains(r.l.text, "in total")):
-		keys = []engine.Key{engine.AllYarn}
-	case slices.Contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
-		if (r.l.has("and") || strings.Contains(r.l.text, "+")) && r.l.has("layer", "each") {
-			keys = []engine.Key{engine.LayerRows, engine.TotalRows}
-			break
-		}
-		keys = []engine.Key{engine.TotalRows}
-	}
+	keys = r.narrowed(keys)
 	if len(keys) == 0 {
 		keys = r.inputs()
 		if !r.asks() || r.contentLeft() > 1 {
@@ -156,6 +141,27 @@ func (r *reading) number() (Meaning, bool) {
 	m := Meaning{Kind: Number, Keys: keys}
 	r.part(&m)
 	return m, true
+}
+
+// narrowed is what is asked for by a row, a needle or a word that says how much
+// of it is meant.
+func (r *reading) narrowed(keys []engine.Key) []engine.Key {
+	switch {
+	case r.aboutRow():
+		return []engine.Key{engine.Tension}
+	case r.aboutNeedle() != "":
+		return []engine.Key{r.aboutNeedle()}
+	case slices.Contains(keys, engine.BandYarn) && r.l.has("sew", "backstitch", "tail"):
+		return []engine.Key{engine.OffYarn}
+	case slices.Contains(keys, engine.BandYarn) && (r.l.has("everything", "altogether", "together") || strings.Contains(r.l.text, "in all") || strings.Contains(r.l.text, "in total")):
+		return []engine.Key{engine.AllYarn}
+	case slices.Contains(keys, engine.LayerRows) && r.l.has("altogether", "total", "all", "overall", "together"):
+		if (r.l.has("and") || strings.Contains(r.l.text, "+")) && r.l.has("layer", "each") {
+			return []engine.Key{engine.LayerRows, engine.TotalRows}
+		}
+		return []engine.Key{engine.TotalRows}
+	}
+	return keys
 }
 
 // aboutNeedle: "do I latch L20", "which bump goes on R51".

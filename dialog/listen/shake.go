@@ -55,6 +55,22 @@ func (r *reading) shake() (Meaning, bool) {
 		keys = r.results()
 	}
 	m := Meaning{Kind: Shake, Keys: keys}
+	r.errorSaid(&m)
+	if !m.HasFig && !r.l.has("shak", "shake", "swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
+		return Meaning{}, false
+	}
+	if r.troubleSure() && !(r.asks() && m.HasFig && c.weight >= 4 && !r.wentWrong()) && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {
+		return Meaning{}, false
+	}
+	if r.l.has("swatch") && r.l.has("big", "larg", "size") {
+		m.Topic = "swatch"
+	}
+	return m, true
+}
+
+// errorSaid notes the size of the error, its unit, and first of all what is out
+// by it.
+func (r *reading) errorSaid(m *Meaning) {
 	for i, t := range r.l.tokens[:max(0, len(r.l.tokens)-1)] {
 		if next := r.l.tokens[i+1].stem; (t.text == "a" || t.text == "one") && (next == "stitch" || next == "row" || next == "click") {
 			m.Figure, m.HasFig, m.FigUnit = engine.Int(1), true, map[string]quantity.Unit{"stitch": "st", "row": "row", "click": "click"}[next]
@@ -81,14 +97,4 @@ func (r *reading) shake() (Meaning, bool) {
 			m.Keys = append([]engine.Key{engine.StartClicks}, m.Keys...)
 		}
 	}
-	if !m.HasFig && !r.l.has("shak", "shake", "swatch", "gaug", "measur", "sure", "exact", "accurat", "precis", "sensitiv", "sensitivity", "reliabl", "certain", "error", "mismeasur", "miscount") {
-		return Meaning{}, false
-	}
-	if r.troubleSure() && !(r.asks() && m.HasFig && c.weight >= 4 && !r.wentWrong()) && !r.l.has("gaug", "swatch", "if", "may", "might", "could") {
-		return Meaning{}, false
-	}
-	if r.l.has("swatch") && r.l.has("big", "larg", "size") {
-		m.Topic = "swatch"
-	}
-	return m, true
 }
