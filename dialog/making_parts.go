@@ -90,7 +90,7 @@ func (w where) parts() []span {
 	case "latch":
 		out = w.latchParts()
 	case "hem":
-		out = even(len(w.along()), 3, atOnce)
+		out = pairsWhole(even(len(w.along()), 3, atOnce), w.along())
 	}
 	if len(out) == 0 {
 		return []span{{0, 1}}
@@ -172,6 +172,20 @@ func (w where) latchParts() []span {
 		out = append(out, span{blocks[g.from], to})
 	}
 	return out
+}
+
+// pairsWhole moves a cut between two needles side by side behind both of them;
+// longer runs are cut where they are.
+func pairsWhole(parts []span, cols []int) []span {
+	beside := func(i int) bool {
+		return i > 0 && i < len(cols) && (cols[i] == cols[i-1]+1 || cols[i] == cols[i-1]-1)
+	}
+	for i := 1; i+1 < len(parts); i++ {
+		if b := parts[i].to; beside(b) && !beside(b-1) && !beside(b+1) {
+			parts[i].to, parts[i+1].from = b+1, b+1
+		}
+	}
+	return parts
 }
 
 // even cuts n things into the fewest groups of at most size, evenly, after a

@@ -169,7 +169,7 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 	if !f.HasHoles() || f.Spec.Holes > mostHoles || n < 4 {
 		return ""
 	}
-	wide := min(n, max(edgeWide, 4*f.Spec.Holes+2))
+	wide := evenWidth(f, min(n, max(edgeWide, 4*f.Spec.Holes+2)))
 	at := func(col int) int { return col * wide / n }
 	line, numbers := []byte(strings.Repeat("-", wide)), []byte(strings.Repeat(" ", wide+1))
 	if end := NeckbandStitches(p); end > 0 {
@@ -191,6 +191,23 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 	}
 	fmt.Fprintf(&b, "lower end left, top right\n%s\none sign: about %s\n```", legend, stitchesASign(n, wide))
 	return b.String()
+}
+
+// evenWidth is the width of the picture, from least on, at which the holes stand
+// most evenly: gaps of 24 and 25 stitches must not look like four against five.
+func evenWidth(f *engine.Front, least int) int {
+	best, fewest := least, f.Stitches
+	for wide := least; wide <= min(f.Stitches, least+edgeWide/2); wide++ {
+		low, high := f.Stitches, 0
+		for i := 1; i < len(f.Holes.First); i++ {
+			gap := (f.Holes.First[i]+f.Spec.Size/2)*wide/f.Stitches - (f.Holes.First[i-1]+f.Spec.Size/2)*wide/f.Stitches
+			low, high = min(low, gap), max(high, gap)
+		}
+		if high-low < fewest {
+			best, fewest = wide, high-low
+		}
+	}
+	return best
 }
 
 func stitchesASign(n, wide int) string {
