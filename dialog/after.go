@@ -15,11 +15,15 @@ import (
 func (c *turn) onAfter() (State, Reply) {
 	p := c.kept()
 	neck, depth, edge, full := c.m.After.Neck, c.m.After.Depth, c.m.After.Edge, c.m.After.Full
+	bare, doubt := c.bare(p)
+	if doubt {
+		return c.unsure(c.askFronts(p, *neck))
+	}
 	next := c.s
 	var parts []string
 	if neck != nil {
-		next.Making.After.Neck = neck.String()
-		parts = append(parts, c.afterNeck(p, *neck))
+		next.Making.After.Neck, next.Making.After.Bare = neck.String(), bare
+		parts = append(parts, c.afterNeck(p, *neck, bare))
 	}
 	if depth != nil {
 		next.Making.After.Depth = depth.String()
@@ -29,7 +33,7 @@ func (c *turn) onAfter() (State, Reply) {
 		next.Making.After.Edge = edge.String()
 	}
 	if edge != nil || full != nil {
-		parts = append(parts, c.afterEdge(p, edge, full, &next))
+		parts = append(parts, c.afterEdge(p, edge, full, bare, &next))
 	}
 	next.Last = nil
 	c.s = c.s.changed(next)
@@ -60,8 +64,13 @@ func (c *turn) beside(what string, planned, came engine.Num) (string, bool) {
 }
 
 // afterNeck gives the band's own gauge, and the count for the next one.
-func (c *turn) afterNeck(p *engine.Plan, neck engine.Num) string {
-	text, fits := c.beside("Neck at the join", p.NeckResult, neck)
+func (c *turn) afterNeck(p *engine.Plan, neck engine.Num, bare bool) string {
+	what, planned := "Neck at the join", p.NeckResult
+	if bare {
+		what, planned = "Knitted piece at the join, before the front bands", p.SeamWidth
+	}
+	text, fits := c.beside(what, planned, neck)
+	neck = neck.Add(p.NeckResult.Sub(planned))
 	if fits {
 		return text + " The gauge holds for the next one."
 	}
@@ -93,22 +102,23 @@ func (c *turn) afterDepth(p *engine.Plan, depth engine.Num) string {
 
 // afterEdge gives the rib's own factors from the free edge and keeps them: they
 // change no count, only what the next edge is reckoned to measure.
-func (c *turn) afterEdge(p *engine.Plan, edge, full *engine.Num, next *State) string {
-	var band engine.Num
-	if p.In.Garment == engine.Cardigan {
-		band = p.In.Num(engine.FrontBand)
+func (c *turn) afterEdge(p *engine.Plan, edge, full *engine.Num, bare bool, next *State) string {
+	what, band := "Free edge", p.Overlap()
+	if bare {
+		what, band = "Free edge before the front bands", engine.Num{}
 	}
-	relaxed := p.RelaxedCircumference
+	off := p.Overlap().Sub(band)
+	relaxed := p.RelaxedCircumference.Sub(off)
 	var parts []string
 	if edge != nil {
 		relaxed = *edge
-		text, _ := c.beside("Free edge at rest", p.RelaxedCircumference, *edge)
+		text, _ := c.beside(what+", at rest", p.RelaxedCircumference.Sub(off), *edge)
 		parts = append(parts, text)
 	}
 	stretched := relaxed
 	if full != nil {
 		stretched = *full
-		text, _ := c.beside("Free edge stretched", p.StretchedCircumference, *full)
+		text, _ := c.beside(what+", stretched", p.StretchedCircumference.Sub(off), *full)
 		parts = append(parts, text)
 	}
 	draw, stretch, ok := engine.RibFactors(p.FoldWidth, relaxed.Sub(band), stretched.Sub(band))

@@ -53,6 +53,7 @@ type Making struct {
 // not said: kept for the next band in this yarn on this machine.
 type After struct {
 	Neck  string `json:"neck,omitempty"`  // round the join
+	Bare  bool   `json:"bare,omitempty"`  // Neck is of the knitted piece, without the front bands' overlap
 	Depth string `json:"depth,omitempty"` // folded
 	Edge  string `json:"edge,omitempty"`  // round the free edge, relaxed
 }

@@ -80,6 +80,9 @@ func overlap(in Inputs) Num {
 	return Num{}
 }
 
+// Overlap is how much of the neck the front bands cover, cm; 0 for a pullover.
+func (p *Plan) Overlap() Num { return overlap(p.In) }
+
 // seamWidth is what shows of n stitches at the seam, cm; the stitch gauge is
 // set and not 0.
 func seamWidth(in Inputs, n int) Num {

@@ -74,6 +74,19 @@ func isWord(s string) bool {
 	return true
 }
 
+// How a {key} may be asked for. Bare is a circumference without what a
+// cardigan's front bands add to it, closed the same with it, only where they
+// do.
+const (
+	BarePlace   = "bare:"
+	ClosedPlace = "closed:"
+)
+
+// PlaceKey is the key in a {key}, without the way it is asked for.
+func PlaceKey(name string) string {
+	return strings.TrimPrefix(strings.TrimPrefix(name, BarePlace), ClosedPlace)
+}
+
 // checkPlaces wants every {key} in a file's texts to be an input or a result.
 func (b *Book) checkPlaces(file string, bad *faults) {
 	for _, c := range b.cards[file] {
@@ -95,6 +108,7 @@ func (b *Book) checkText(c Card, text string, bad *faults) {
 			bad.card(c, BadCard, "{ without }")
 			return
 		}
+		key = PlaceKey(key)
 		_, input := b.byKey[engine.Key(key)]
 		_, result := b.byResult[engine.Key(key)]
 		if !input && !result {

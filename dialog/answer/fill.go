@@ -4,12 +4,23 @@ import (
 	"strings"
 
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // Fill puts the plan's numbers into a card's text. A paragraph with a
 // placeholder that has no value yet is left out, so a card always reads whole.
 func (v Voice) Fill(text string, p *engine.Plan) string {
-	return fill(text, func(name string) string { return v.placeholder(p, engine.Key(name)) })
+	return fill(text, func(name string) string {
+		k := engine.Key(rules.PlaceKey(name))
+		f, ok := p.Float(k)
+		switch {
+		case strings.HasPrefix(name, rules.BarePlace) && ok:
+			return v.Figure(k, f-p.Overlap().Float())
+		case strings.HasPrefix(name, rules.ClosedPlace) && p.Overlap().Sign() == 0:
+			return ""
+		}
+		return v.placeholder(p, k)
+	})
 }
 
 // fill replaces {name} by value(name), paragraph by paragraph.

@@ -12,6 +12,9 @@ type Finished struct {
 	Depth *engine.Num // folded
 	Edge  *engine.Num // round the free edge, relaxed
 	Full  *engine.Num // round the free edge, fully stretched
+	// Fronts is "on" where it was measured closed with the front bands, "off"
+	// where without them, "" where that was not said.
+	Fronts string
 }
 
 // longest is the length, cm, from which one that is not named goes round the
@@ -32,7 +35,24 @@ func (r *reading) finishedBand() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	m := Meaning{Kind: After, After: r.measures()}
-	return m, m.After != Finished{}
+	if m.After == (Finished{}) {
+		return m, false
+	}
+	m.After.Fronts = r.withFronts()
+	return m, true
+}
+
+// withFronts tells whether the line speaks of a neck with or without its front
+// bands.
+func (r *reading) withFronts() string {
+	named := r.l.has("front", "fronts")
+	switch {
+	case r.l.has("bare") || named && r.l.has("without", "before", "not", "no", "yet", "minus"):
+		return "off"
+	case r.l.has("button", "buttoned", "close", "closed") || named && r.l.has("with", "on", "after", "include"):
+		return "on"
+	}
+	return ""
 }
 
 // measures reads the lengths of a line and what each is of: by the words next
