@@ -174,7 +174,8 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 	case i == len(w.order)-1:
 		return c.forward(w.enter(i).atEnd())
 	}
-	return c.moved(w.enter(i+1), w.skipped(i+1))
+	next := w.enter(i).past()
+	return c.moved(next, w.skipped(next.at))
 }
 
 // skipped names the rows that a jump to step i takes as knitted.

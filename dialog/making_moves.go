@@ -109,7 +109,12 @@ func (c *turn) upTo(w where) (State, Reply) {
 	if i != w.at {
 		note, w = w.skipped(i), w.enter(i)
 	}
-	cols, n := w.along(), w.p.BandStitches
+	cols, n, before := w.along(), w.p.BandStitches, 0
+	if w.card().Fields["needles"] == "rehang" {
+		var h engine.Hanging
+		h, before = w.hangingAt(w.m.Done)
+		n = len(h.Map)
+	}
 	if c.m.Move.Needle == "" {
 		if c.m.Move.Count < 1 || c.m.Move.Count > len(cols) {
 			return c.unsure(fmt.Sprintf("There are %d here. Say the last one done: *up to %s*.", len(cols), engine.NeedleName(n-1, n)))
@@ -124,6 +129,9 @@ func (c *turn) upTo(w where) (State, Reply) {
 	if cols == nil { // sewing off: the place is kept, nothing is counted
 		w.m.Column = c.m.Move.Needle
 		return c.moved(w, note)
+	}
+	if w.card().Fields["needles"] == "rehang" {
+		return c.moved(w.reach(before+col+1), note)
 	}
 	return c.moved(w.reach(w.doneUpTo(col)), note)
 }

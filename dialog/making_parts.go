@@ -2,8 +2,6 @@ package dialog
 
 import (
 	"sort"
-
-	"foldrow/dialog/answer"
 )
 
 // How much goes into one part of a step that goes along the needles: what can
@@ -42,9 +40,11 @@ func (w where) along() []int {
 	n := w.p.BandStitches
 	switch w.card().Fields["needles"] {
 	case "rehang":
-		cols := make([]int, n)
-		for i := range cols {
-			cols[i] = i
+		var cols []int // of each hanging
+		for _, h := range w.hangings() {
+			for i := range h.Map {
+				cols = append(cols, i)
+			}
 		}
 		return cols
 	case "latch":
@@ -111,42 +111,6 @@ func (w where) rowParts() []span {
 		i = j
 	}
 	return out
-}
-
-// rehangParts are stretches of needles with a handful of named ones in each.
-func (w where) rehangParts() []span {
-	n := w.p.BandStitches
-	named := w.named()
-	if len(named) == 0 {
-		return []span{{0, n}}
-	}
-	var out []span
-	from := 0
-	for _, g := range even(len(named), 0, atOnce) {
-		to := n
-		if g.to < len(named) {
-			to = named[g.to]
-		}
-		out = append(out, span{from, to})
-		from = to
-	}
-	return out
-}
-
-// named are the needles to be named when hanging again: those that carry two,
-// or those that carry one where these are fewer.
-func (w where) named() []int {
-	two := answer.Doubled(w.p)
-	if 2*len(two) <= w.p.BandStitches {
-		return two
-	}
-	var one []int
-	for c, s := range w.p.Rehang {
-		if s == 1 {
-			one = append(one, c)
-		}
-	}
-	return one
 }
 
 // latchParts are a few columns side by side; a column wider than one needle

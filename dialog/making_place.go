@@ -9,11 +9,12 @@ import (
 // where is where the knitter stands: the plan, its order of work, the index
 // of the step in it, and how far she is. It is a value; moves give a new one.
 type where struct {
-	p     *engine.Plan
-	all   []rules.Card // every step there is
-	order []rules.Card // those of this plan
-	at    int
-	m     Making
+	p      *engine.Plan   // of the piece she knits, where the bed does not take the band at once
+	pieces []*engine.Plan // the band as it hangs on the bed: one, or several
+	all    []rules.Card   // every step there is
+	order  []rules.Card   // those of this plan
+	at     int
+	m      Making
 }
 
 // span is a part of a step: what is done of the step before it and after it,
@@ -38,7 +39,7 @@ func (c *turn) standing(p *engine.Plan) where { return c.standingAt(p, c.s.Makin
 // standingAt is the place that m means in plan p. Where the plan has changed
 // since, the place is the one with as much done.
 func (c *turn) standingAt(p *engine.Plan, m Making) where {
-	w := where{p: p, m: m, all: c.book.Cards("steps")}
+	w := where{p: p, m: m, all: c.book.Cards("steps"), pieces: p.OnBed()}.onPiece(m.Piece)
 	for _, card := range w.all {
 		if answer.StepFits(card, p) {
 			w.order = append(w.order, card)
@@ -133,6 +134,7 @@ func (w where) rowsOf(i int) span {
 
 // enter is the beginning of step i.
 func (w where) enter(i int) where {
+	w = w.onPiece(w.pieceAt(i))
 	w.at = i
 	w.m.Step, w.m.Row = w.order[i].ID, w.rowsOf(i).from
 	w.m.Done, w.m.Column, w.m.Over = 0, "", false
@@ -168,9 +170,19 @@ func (w where) withDone(n int) where {
 	}
 	w.m.Done, w.m.Column = n, ""
 	if cols := w.along(); n > 0 && n <= len(cols) {
-		w.m.Column = engine.NeedleName(cols[n-1], w.p.BandStitches)
+		w.m.Column = w.needle(n - 1)
 	}
 	return w
+}
+
+// needle is the name of needle n of the step, from 0.
+func (w where) needle(n int) string {
+	stitches := w.p.BandStitches
+	if w.card().Fields["needles"] == "rehang" {
+		h, _ := w.hangingAt(n)
+		stitches = len(h.Map)
+	}
+	return engine.NeedleName(w.along()[n], stitches)
 }
 
 // part is the part of the step that is to be done now.
@@ -199,6 +211,10 @@ func (w where) past() where {
 	if w.at == len(w.order)-1 {
 		return w.atEnd()
 	}
+	first, last := w.pieceSteps()
+	if w.at == last && w.m.Piece < len(w.pieces)-1 {
+		return w.onPiece(w.m.Piece + 1).enter(first)
+	}
 	return w.enter(w.at + 1)
 }
 
@@ -224,6 +240,10 @@ func (w where) back() where {
 	}
 	if w.at == 0 {
 		return w
+	}
+	first, last := w.pieceSteps()
+	if w.at == first && w.m.Piece > 0 {
+		return w.onPiece(w.m.Piece - 1).enter(last).atEnd()
 	}
 	return w.enter(w.at - 1).atEnd()
 }

@@ -63,6 +63,9 @@ func lower(s string) string {
 // title is the step with its number, and the row where rows are counted.
 func (w where) title() string {
 	t := fmt.Sprintf("%d of %d. %s", w.at+1, len(w.order), w.card().Fields["title"])
+	if first, last := w.pieceSteps(); len(w.pieces) > 1 && w.at >= first && w.at <= last {
+		t += fmt.Sprintf(", piece %d of %d", w.m.Piece+1, len(w.pieces))
+	}
 	if w.card().Fields["rows"] != "" {
 		t += fmt.Sprintf(": row %d of %d", w.m.Row+1, w.p.TotalRows)
 	}
@@ -125,32 +128,6 @@ func wayText(way string) string {
 		return "From the centre, right half first."
 	}
 	return "From the left (or say *from the centre*)."
-}
-
-// hangNow names the needles to hang and those of them that carry two.
-func (w where) hangNow(from, to int) string {
-	n := w.p.BandStitches
-	text := "Hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
-	switch {
-	case w.p.YokeDecreases > n:
-		return text + fmt.Sprintf(", in %d stages: no needle takes more than two.", w.p.Stages)
-	case w.p.Rehang == nil, w.p.YokeDecreases == 0:
-		return text + ", one stitch on each."
-	}
-	var here []int
-	for _, c := range w.named() {
-		if c >= from && c < to {
-			here = append(here, c)
-		}
-	}
-	many, few := "two", "one"
-	if 2*w.p.YokeDecreases <= n {
-		many, few = "one", "two"
-	}
-	if len(here) == 0 {
-		return text + ", " + many + " on each."
-	}
-	return text + ": " + few + " on " + answer.Needles(here, n) + "; " + many + " on the others."
 }
 
 // whereReply tells where she is, what is done and what is left, then the part

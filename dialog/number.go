@@ -94,6 +94,9 @@ func (c *turn) edgesText(p *engine.Plan) string {
 
 // one is the sentence for k, or for the part of its list that was asked for.
 func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
+	if listed := k == engine.LeftNeedle || k == engine.RightNeedle || k == engine.BandShares; listed && p.Pieces > 1 || k == engine.StagePieces && p.Yoke == nil && p.BandStitches > 0 {
+		return c.piecesText(p), true
+	}
 	switch k {
 	case engine.Tension:
 		return c.tensionPart(p)

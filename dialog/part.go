@@ -106,6 +106,9 @@ func (c *turn) needlePart(p *engine.Plan, k engine.Key, cols []int, what string)
 	case c.m.Part == "nth" && c.m.HasFig:
 		pick = c.m.Figure.Floor() - 1
 	}
+	if p.Pieces > 1 {
+		return fmt.Sprintf("%s: %s. %d in all.", title(c.voice().Label(k)), c.voice().Value(p, k), len(cols)), true
+	}
 	if pick >= len(cols) {
 		return fmt.Sprintf("There are %d; the last is %s.", len(cols), engine.NeedleName(cols[len(cols)-1], p.BandStitches)), true
 	}
@@ -161,7 +164,12 @@ func (c *turn) rehangPart(p *engine.Plan) (string, bool) {
 	}
 	if v, ok := p.Value(engine.Rehang); ok {
 		c.answer(engine.Rehang, v)
-		return title(answer.RehangWords(p)) + ".", true
+	}
+	if v, ok := p.Value(engine.BandHangings); ok {
+		c.answer(engine.BandHangings, v)
+	}
+	if words := answer.RehangWords(p); words != "" {
+		return title(words) + ".", true
 	}
 	return "", false
 }

@@ -40,6 +40,7 @@ type State struct {
 type Making struct {
 	On     bool   `json:"on,omitempty"`
 	Step   string `json:"step,omitempty"`   // id of the step
+	Piece  int    `json:"piece,omitempty"`  // piece of a band wider than the bed, from 0
 	Row    int    `json:"row,omitempty"`    // rows of the band knitted
 	Column string `json:"column,omitempty"` // the last needle done in a step along the needles
 	Done   int    `json:"done,omitempty"`   // how many are done there, in the order in which they are worked

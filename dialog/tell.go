@@ -158,6 +158,8 @@ func (c *turn) onShow() (State, Reply) {
 			return c.s, c.reply("show", c.differences())
 		}
 		return c.s, c.reply("show", "No what-if is on the table. Ask one: *what if I use 2x2*.")
+	case "pieces":
+		return c.s, c.reply("show", c.piecesText(p))
 	case "needles":
 		c.answered(p, engine.RibColumns, engine.HemNeedles)
 		return c.s, c.reply("show", answer.Bed(p))

@@ -67,7 +67,7 @@ func (c *turn) troubleText(card rules.Card) string {
 	add("Mend", v.Fill(card.Section("mend"), p))
 	plan := v.Fill(card.Section("plan"), p)
 	if p.BandStitches > 0 && p.LayerRows > 0 {
-		if n := c.troubleNumbers(card.ID, p); n != "" {
+		if n := c.troubleNumbers(card.ID, c.atHand()); n != "" {
 			plan = strings.TrimPrefix(plan+"\n\n"+n, "\n\n")
 		}
 	}

@@ -22,9 +22,11 @@ type Plan struct {
 	BedChoice     Choice // most stitches that fit the bed
 	YokeDecreases int    // below 0: the yoke is too small
 	FitsYoke      bool
-	YokeChoice    Choice // most stitches that the yoke fills
-	Stages        int    // stages of decreasing; more than one where decreases > N
-	Rehang        []int  // stitches per needle from the left, for one stage
+	YokeChoice    Choice    // most stitches that the yoke fills
+	Shares        []int     // stitches of each piece, nil where the bed takes the band at once
+	Stages        int       // stages of decreasing; more than one where decreases > N
+	Hangings      []Hanging // where Stages is more than one
+	Rehang        []int     // stitches per needle from the left, for one stage
 
 	// Rows.
 	LayerRows      int
@@ -114,6 +116,7 @@ func Solve(in Inputs) *Plan {
 	p.solveWidths()
 	p.solveComfort()
 	p.solveRib()
+	p.solvePieces()
 	p.solveMock()
 	p.solveHem()
 	p.solveYarn()

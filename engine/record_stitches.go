@@ -32,11 +32,11 @@ func (p *Plan) recordStitches(k Key) (Record, bool) {
 	case LeftNeedle:
 		return Record{Rule: RuleCentred, From: []Key{BandStitches},
 			Expr: fmt.Sprintf("(%d + 1) / 2", n), Rounding: RoundDown,
-			Value: float64((n + 1) / 2), Unrounded: float64(n+1) / 2}, true
+			Value: float64((n + 1) / 2), Unrounded: float64(n+1) / 2}, p.Pieces < 2
 	case RightNeedle:
 		return Record{Rule: RuleCentred, From: []Key{BandStitches},
 			Expr: fmt.Sprintf("%d / 2", n), Rounding: RoundDown,
-			Value: float64(n / 2), Unrounded: float64(n) / 2}, true
+			Value: float64(n / 2), Unrounded: float64(n) / 2}, p.Pieces < 2
 	}
 	return p.recordColumns(k)
 }

@@ -80,7 +80,11 @@ func nearestEven(a, b int) int { return (a + b) / (2 * b) * 2 }
 // the one before left; the last leaves needles. The counts between fall by an
 // equal share each time. No hanging is needed, and nil returned, where
 // stitches are not more than needles.
-func SpreadStages(stitches, needles int) [][]int {
+func SpreadStages(stitches, needles int) [][]int { return spreadRounds(stitches, needles, 0) }
+
+// spreadRounds is SpreadStages with the counts between held to the needles of
+// the bed where two on each of them are enough; bed is 0 where it is not known.
+func spreadRounds(stitches, needles, bed int) [][]int {
 	if needles < 1 || stitches <= needles {
 		return nil
 	}
@@ -93,7 +97,11 @@ func SpreadStages(stitches, needles int) [][]int {
 		share := math.Pow(float64(needles)/float64(stitches), 1/float64(left))
 		next := int(math.Round(float64(stitches) * share))
 		// What is left must fit the hangings to come, and this one.
-		next = max(needles, (stitches+1)/2, min(next, needles<<(left-1)))
+		next = min(next, needles<<(left-1))
+		if bed > 0 {
+			next = min(next, bed)
+		}
+		next = max(needles, (stitches+1)/2, next)
 		stages = append(stages, Spread(stitches, next))
 		stitches = next
 	}

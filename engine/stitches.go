@@ -134,7 +134,7 @@ func (p *Plan) solveBand(counts closing) {
 	p.SeamWidth = seamWidth(in, n)
 	p.FitsBed, p.Pieces = true, 1
 	if bed := in.Int(BedNeedles); bed > 0 {
-		p.FitsBed, p.Pieces = n <= bed, (n+bed-1)/bed
+		p.FitsBed, p.Pieces = n <= bed, bedPieces(n, bed)
 	}
 	p.FitsYoke = true
 }
@@ -151,11 +151,6 @@ func (p *Plan) solveWaiting() {
 	p.FitsYoke = n <= yoke
 	p.YokeChoice = choice(p.In, closingOf(p.In).atMost(yoke))
 	if p.FitsYoke {
-		for p.Stages = 1; p.Stages < 32 && n<<p.Stages < yoke; p.Stages++ {
-			// One stage can at most put two on every needle.
-		}
-	}
-	if p.Stages == 1 {
-		p.Rehang = Spread(yoke, n)
+		p.hang(yoke)
 	}
 }

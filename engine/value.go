@@ -2,7 +2,7 @@ package engine
 
 // resultKeys lists the results in the order in which they are shown.
 var resultKeys = [...]Key{
-	WantedStitches, BandStitches, NeckResult, YokeDecreases, Rehang, LeftNeedle,
+	WantedStitches, BandStitches, NeckResult, YokeDecreases, Rehang, BandHangings, BandShares, LeftNeedle,
 	RightNeedle, LayerRows, TotalRows, DepthResult, Tension, FoldClicks,
 	SeamWidth, FoldCircumference, RelaxedCircumference, StretchedCircumference,
 	LeanDegrees, RibColumns, ColumnCount, LoopsToLatch, HemNeedles, HemCount,
@@ -41,19 +41,24 @@ func (p *Plan) Value(k Key) (any, bool) {
 
 // needles is a result that names needles, or lists something by needle or row.
 func (p *Plan) needles(k Key) (any, bool) {
+	whole := len(p.Shares) < 2 // a band in pieces has needles for each of them, see OnBed
 	switch k {
 	case LeftNeedle:
-		return NeedleName(0, p.BandStitches), p.has.band
+		return NeedleName(0, p.BandStitches), p.has.band && whole
 	case RightNeedle:
-		return NeedleName(p.BandStitches-1, p.BandStitches), p.has.band
+		return NeedleName(p.BandStitches-1, p.BandStitches), p.has.band && whole
 	case RibColumns:
-		return needleNames(p.RibColumns, p.BandStitches), p.has.band
+		return needleNames(p.RibColumns, p.BandStitches), p.has.band && whole
 	case HemNeedles:
-		return needleNames(p.HemColumns, p.BandStitches), p.has.hem
+		return needleNames(p.HemColumns, p.BandStitches), p.has.hem && whole
 	case EmptyNeedles:
-		return needleNames(p.EmptyColumns, p.BandStitches), p.has.mock
+		return needleNames(p.EmptyColumns, p.BandStitches), p.has.mock && whole
 	case Rehang:
-		return p.Rehang, p.Rehang != nil
+		return p.Rehang, p.Rehang != nil && whole
+	case BandShares:
+		return p.Shares, !whole
+	case BandHangings:
+		return hangingMaps(p.Hangings), len(p.Hangings) > 0 && whole
 	case Tension:
 		return p.Tension(), p.has.rows
 	}

@@ -64,8 +64,7 @@ func (p *Plan) solveYarn() {
 	p.YarnRate, p.has.rate = p.yarnRate()
 	if p.has.band && in.Has(NeedlePitch) {
 		p.has.off = true
-		width := in.Num(NeedlePitch).Mul(wholeNum(p.BandStitches)).Div(Int(10))
-		p.OffYarn = width.Mul(Int(offWidths)).Add(Int(offTails))
+		p.OffYarn = p.offYarn()
 	}
 	if !p.has.off || !p.has.rows || !p.has.loop {
 		return
@@ -81,6 +80,12 @@ func (p *Plan) solveYarn() {
 		p.BandYarnGrams = p.grams(p.BandYarn, p.LoopLength)
 		p.Yarn = p.stateOf(p.yarnNeeds())
 	}
+}
+
+// offYarn is the yarn, cm, to sew off the band's stitches.
+func (p *Plan) offYarn() Num {
+	width := p.In.Num(NeedlePitch).Mul(wholeNum(p.BandStitches)).Div(Int(10))
+	return width.Mul(Int(offWidths)).Add(Int(offTails))
 }
 
 // loopMeasured reports whether the yarn in a stitch was measured: one row

@@ -15,11 +15,27 @@ const (
 // Bed is the bed in words and as a picture: which needles are dropped and
 // latched, which bumps are hung, which needles carry two.
 func Bed(p *engine.Plan) string {
-	n := p.BandStitches
-	if n == 0 {
+	if p.BandStitches == 0 {
 		return ""
 	}
-	lines := []string{fmt.Sprintf("- **%d needles**, %s to %s", n, engine.NeedleName(0, n), engine.NeedleName(n-1, n))}
+	pieces := p.OnBed()
+	var parts []string
+	for i, q := range pieces {
+		if len(pieces) > 1 {
+			parts = append(parts, fmt.Sprintf("**Piece %d of %d**", i+1, len(pieces)))
+		}
+		parts = append(parts, bedOf(q))
+	}
+	if len(pieces) > 1 {
+		parts = append(parts, "Each piece goes through all steps by itself, with one stitch more at a join, which the seam takes up.")
+	}
+	return strings.Join(parts, "\n\n")
+}
+
+// bedOf is Bed for what hangs at once.
+func bedOf(p *engine.Plan) string {
+	n := p.BandStitches
+	lines := []string{fmt.Sprintf("- **%d needles**, %s", n, ends(n))}
 	if words := RehangWords(p); words != "" {
 		lines = append(lines, "- **hang again:** "+words)
 	}
@@ -61,6 +77,9 @@ func Strip(p *engine.Plan) string {
 // CutStrip is the strip for a page that cuts no lines itself: so many tens to
 // a line, and the words for its signs.
 func CutStrip(p *engine.Plan, tens int) (lines []string, words string) {
+	if len(p.OnBed()) > 1 {
+		return nil, "" // its needles are those of its pieces
+	}
 	lanes := lanesOf(p)
 	whole := bed(p.BandStitches, lanes)
 	if whole == nil {

@@ -127,17 +127,17 @@ func NewCautions(before, after []string) []string {
 func (v Voice) atTheMachine(before, after *engine.Plan) string {
 	var parts []string
 	if before.BandStitches != after.BandStitches && after.BandStitches > 0 {
-		parts = append(parts, fmt.Sprintf("needles %s to %s", engine.NeedleName(0, after.BandStitches), engine.NeedleName(after.BandStitches-1, after.BandStitches)))
+		parts = append(parts, Span(after))
 	}
 	moved := before.BandStitches != after.BandStitches
 	if (moved || !slices.Equal(before.RibColumns, after.RibColumns)) && len(after.RibColumns) > 0 {
-		parts = append(parts, "latch "+NeedleRuns(after.RibColumns, after.BandStitches))
+		parts = append(parts, "latch "+Latch(after))
 	}
 	if (moved || !slices.Equal(before.EmptyColumns, after.EmptyColumns)) && len(after.EmptyColumns) > 0 {
-		parts = append(parts, "leave out of work "+NeedleRuns(after.EmptyColumns, after.BandStitches))
+		parts = append(parts, "leave out of work "+Empty(after))
 	}
 	if (moved || !slices.Equal(before.HemColumns, after.HemColumns)) && len(after.HemColumns) > 0 {
-		parts = append(parts, "hang the hem on "+NeedleRuns(after.HemColumns, after.BandStitches))
+		parts = append(parts, "hang the hem on "+HemBumps(after))
 	}
 	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
 		parts = append(parts, gradingWords(after, rows)+" (*show tension* lists every row)")

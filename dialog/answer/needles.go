@@ -106,8 +106,14 @@ func Ordinal(n int) string {
 	return strconv.Itoa(n) + suffix
 }
 
-// RehangWords says where two stitches go on one needle.
-func RehangWords(p *engine.Plan) string {
+// RehangWords says where two stitches go on one needle, hanging by hanging
+// and piece by piece where there is more than one.
+func RehangWords(p *engine.Plan) string { return byPiece(p, rehangOf) }
+
+func rehangOf(p *engine.Plan) string {
+	if len(p.Hangings) > 0 {
+		return fmt.Sprintf("%d hangings with a plain row between, since no needle takes more than two. ", p.Stages) + hangingsWords(p)
+	}
 	doubled := Doubled(p)
 	n := p.BandStitches
 	switch {

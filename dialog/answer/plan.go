@@ -43,8 +43,7 @@ func (v Voice) stitchPart(p *engine.Plan) string {
 		return ""
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "**%d stitches**, needles %s to %s: neck %s", p.BandStitches,
-		engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches), v.Both(p.NeckResult.Float()))
+	fmt.Fprintf(&b, "**%d stitches**, %s: neck %s", p.BandStitches, Span(p), v.Both(p.NeckResult.Float()))
 	if d := p.NeckResult.Sub(p.NeckWanted); d.Sign() != 0 {
 		fmt.Fprintf(&b, ", you want %s", v.Len(p.NeckWanted.Float()))
 	}
@@ -77,9 +76,6 @@ func (v Voice) rehangPart(p *engine.Plan) string {
 		s += fmt.Sprintf(" from the %d of the yoke's last stage", n)
 	}
 	s += ": "
-	if p.Rehang == nil {
-		return s + fmt.Sprintf("in %d stages, since no needle takes more than two.", p.Stages)
-	}
 	return s + RehangWords(p) + "."
 }
 
@@ -103,14 +99,14 @@ func (v Voice) ribPart(p *engine.Plan) string {
 		return ""
 	}
 	return fmt.Sprintf("**%s to drop and latch** (%s rib): %s; %d loops.",
-		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, NeedleRuns(p.RibColumns, p.BandStitches), len(p.RibColumns)*p.TotalRows)
+		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, Latch(p), len(p.RibColumns)*p.TotalRows)
 }
 
 func (v Voice) hemPart(p *engine.Plan) string {
 	if len(p.HemColumns) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("**%s to hang** for the hem: %s.", Count(len(p.HemColumns), "bump", "bumps"), NeedleRuns(p.HemColumns, p.BandStitches))
+	return fmt.Sprintf("**%s to hang** for the hem: %s.", Count(len(p.HemColumns), "bump", "bumps"), HemBumps(p))
 }
 
 // sizePart is how wide the band is where it is seen and worn, each estimate
@@ -181,6 +177,9 @@ func (v Voice) yarnPart(p *engine.Plan) string {
 		return ""
 	}
 	s := "**" + v.cut(off) + " of yarn** to cut for the backstitch"
+	if p.Pieces > 1 {
+		s = "**Yarn** to cut for the backstitch: " + byPiece(p, func(q *engine.Plan) string { return v.cut(q.OffYarn.Float()) })
+	}
 	low, lowOK := p.Float(engine.BandYarnLow)
 	high, _ := p.Float(engine.BandYarnHigh)
 	mid, midOK := p.Float(engine.BandYarn)
@@ -268,7 +267,9 @@ func (v Voice) Short(p *engine.Plan) string {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return ""
 	}
-	return fmt.Sprintf("%d stitches (%s to %s), %s a layer, neck %s, %s deep", p.BandStitches,
-		engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches),
-		Count(p.LayerRows, "row", "rows"), v.Len(p.NeckResult.Float()), v.Len(p.DepthResult.Float()))
+	where := ends(p.BandStitches)
+	if n := len(p.OnBed()); n > 1 {
+		where = fmt.Sprintf("in %d pieces", n)
+	}
+	return fmt.Sprintf("%d stitches (%s), %s a layer, neck %s, %s deep", p.BandStitches, where, Count(p.LayerRows, "row", "rows"), v.Len(p.NeckResult.Float()), v.Len(p.DepthResult.Float()))
 }

@@ -139,11 +139,11 @@ func (v Voice) result(p *engine.Plan, k engine.Key) string {
 	case engine.Tension:
 		return strings.Join(tensionRuns(p), "; ")
 	case engine.RibColumns:
-		return NeedleRuns(p.RibColumns, p.BandStitches)
+		return Latch(p)
 	case engine.HemNeedles:
-		return NeedleRuns(p.HemColumns, p.BandStitches)
+		return HemBumps(p)
 	case engine.EmptyNeedles:
-		return NeedleRuns(p.EmptyColumns, p.BandStitches)
+		return Empty(p)
 	case engine.Rehang:
 		return RehangWords(p)
 	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
