@@ -126,10 +126,10 @@ func NewCautions(before, after []string) []string {
 // atTheMachine says in a few words what changes under her hands.
 func (v Voice) atTheMachine(before, after *engine.Plan) string {
 	var parts []string
-	if before.BandStitches != after.BandStitches && after.BandStitches > 0 {
+	moved := before.BandStitches != after.BandStitches || before.Pieces != after.Pieces
+	if moved && after.BandStitches > 0 {
 		parts = append(parts, Span(after))
 	}
-	moved := before.BandStitches != after.BandStitches
 	if (moved || !slices.Equal(before.RibColumns, after.RibColumns)) && len(after.RibColumns) > 0 {
 		parts = append(parts, "latch "+Latch(after))
 	}
