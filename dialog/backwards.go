@@ -216,7 +216,7 @@ func (c *turn) headWords(p *engine.Plan, keys []engine.Key) string {
 		return " It passes; " + weakerEdge(p) + " is the weaker edge."
 	}
 	return fmt.Sprintf(" It does not pass: %s is wanted, and %s is the weaker edge. A slit of %s would let it through.",
-		c.voice().Len(need.Float()), weakerEdge(p), c.voice().Len(p.SlitLength.Float()))
+		c.voice().Len(need.Float()), weakerEdge(p), c.voice().Slit(p.SlitExact.Float()))
 }
 
 // resultOf is the result that answers a question about an input.

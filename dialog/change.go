@@ -22,6 +22,12 @@ func (c *turn) onValues() (State, Reply) {
 	if a.problem.Code != "" {
 		return c.onUnclear(a.problem)
 	}
+	if why := c.farFromStage(a); why != "" {
+		sets := c.m.Sets
+		next, r := c.unsure(why)
+		next.Doubt = sets
+		return next, r
+	}
 	if p := c.blockedByMaking(a); p != "" {
 		return c.s, c.reply("unclear", p)
 	}
@@ -202,7 +208,7 @@ func sameSets(a, b []listen.Set) bool {
 		return false
 	}
 	for i := range a {
-		if a[i].Key != b[i].Key || !a[i].Value.Equal(b[i].Value) {
+		if a[i].Key != b[i].Key || a[i].Text != b[i].Text || !a[i].Value.Equal(b[i].Value) {
 			return false
 		}
 	}

@@ -24,6 +24,9 @@ func (c *turn) onStep() (State, Reply) {
 	if p.BandStitches == 0 || p.LayerRows == 0 {
 		return c.s, c.reply("step", "There is no whole plan to knit from yet; the questions come first.")
 	}
+	if why := c.yokeTooSmall(p); why != "" {
+		return c.s, c.reply("step", why)
+	}
 	if !c.s.Making.On {
 		return c.setOut(p)
 	}
@@ -175,15 +178,7 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 		return c.forward(w.enter(i).atEnd())
 	}
 	next := w.enter(i).past()
-	return c.moved(next, w.skipped(next.at))
-}
-
-// skipped names the rows that a jump to step i takes as knitted.
-func (w where) skipped(i int) string {
-	if n := w.rowsOf(i).from; n > w.m.Row {
-		return "(" + title(answer.RowSpan(w.m.Row+1, n)) + " taken as knitted.)"
-	}
-	return ""
+	return c.moved(next, w.passed(i, w.rowsOf(next.at).from))
 }
 
 // jump begins at the named step: all before it is taken as done.

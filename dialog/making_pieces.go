@@ -148,6 +148,18 @@ func (w where) hangNow(from, to int) string {
 	return text + ": " + few + " on " + answer.Needles(here, n) + "; " + many + " on the others." + w.plainRow(h, to)
 }
 
+// hangUntold asks for the stitches that wait: without them nothing can be said
+// of the decreases. The example is a number that this band could be hung from.
+func (w where) hangUntold() string {
+	n := w.p.BandStitches
+	whole := 0
+	for _, q := range w.pieces {
+		whole += q.BandStitches
+	}
+	return fmt.Sprintf("Onto %s to %s. Say how many stitches wait and I spread the decreases: *%d on the yoke*.",
+		engine.NeedleName(0, n), engine.NeedleName(n-1, n), whole*5/4)
+}
+
 // plainRow is what comes between two hangings.
 func (w where) plainRow(h engine.Hanging, to int) string {
 	if to < len(h.Map) || h.Round == h.Rounds {

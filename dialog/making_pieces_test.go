@@ -58,7 +58,7 @@ func TestMakingInPieces(t *testing.T) {
 	s, r := say(t, tk, s, "pullover", "30/42", "50.2 cm", "2x2", "4.5 cm", "180 on the yoke", "start knitting", "start from hang again")
 	require.Contains(t, r.Markdown, "Hang again with the decreases, piece 1 of 2")
 	require.Contains(t, r.Markdown, "Hang L39 to")
-	require.Contains(t, r.Markdown, "13 pairs in all")
+	require.Contains(t, r.Markdown, "Pairs in all: 13")
 	s, r = say(t, tk, s, "start from the latching")
 	require.Contains(t, r.Markdown, "of 38: L37 L36")
 	// The tail is 3 * 77 * 0.65 + 30 = 180.15 cm.

@@ -46,6 +46,9 @@ func (c *turn) stepText(w where, note string) string {
 		end = "The last step; then say what the band measures."
 	}
 	items := []string{note, w.doNow(note == "")}
+	if _, _, told := w.p.Waiting(); !told && card.Fields["needles"] == "rehang" && first {
+		items[1] = w.hangUntold()
+	}
 	if w.onFront() {
 		s, _ := w.part()
 		items = append(items[:1], w.frontNow(s)...)
@@ -146,7 +149,7 @@ func (c *turn) whereReply(w where) (State, Reply) {
 		note := fmt.Sprintf("%s knitted, %d to go.", title(rowsWord(w.m.Done)), w.p.Front.TotalRows-w.m.Done)
 		return c.s, c.reply("step", answer.Screen(w.title(), append([]string{note}, w.frontNow(s)...)...))
 	case w.m.Done > 0:
-		note := fmt.Sprintf("Done up to %s: %d of %d.", w.m.Column, w.m.Done, len(w.along()))
+		note := fmt.Sprintf("%s: %d of %d.", title(w.doneWords()), w.m.Done, len(w.along()))
 		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
 	}
 	return c.stepReply("")
@@ -232,9 +235,18 @@ func (c *turn) whereText() string {
 	case w.onFront():
 		return fmt.Sprintf("%s, row %d of %d.", lower(w.card().Fields["title"]), w.m.Done+1, w.p.Front.TotalRows)
 	case w.m.Column != "":
-		return fmt.Sprintf("%s, done up to %s.", lower(w.card().Fields["title"]), w.m.Column)
+		return fmt.Sprintf("%s, %s.", lower(w.card().Fields["title"]), w.doneWords())
 	}
 	return lower(w.card().Fields["title"]) + "."
+}
+
+// doneWords is how far she is along the needles: up to which, or that the ends
+// and the middle of the hem hang, which come first.
+func (w where) doneWords() string {
+	if w.card().Fields["needles"] == "hem" && w.m.Done > 0 && w.m.Done <= 3 && len(w.along()) > 3 {
+		return []string{"one end hung", "both ends hung", "the ends and the middle hung"}[w.m.Done-1]
+	}
+	return "done up to " + w.m.Column
 }
 
 // doneSoFar is what is already made of the band, for a what-if that has just
@@ -246,7 +258,7 @@ func (c *turn) doneSoFar() string {
 	}
 	text := fmt.Sprintf("So far %s of %d %s knitted", answer.Count(w.m.Row, "row", "rows"), w.p.TotalRows, isAre(w.m.Row))
 	if w.m.Done > 0 {
-		text += fmt.Sprintf(", and done up to %s in this step", w.m.Column)
+		text += fmt.Sprintf(", and %s in this step", w.doneWords())
 	}
 	return text + "; this touches only what is still to come."
 }

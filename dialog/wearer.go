@@ -132,7 +132,7 @@ func (c *turn) openingOffer(in engine.Inputs) string {
 	}
 	v := c.voice()
 	p := engine.Solve(in)
-	slit, neck, known := p.SlitLength, p.NeckResult, p.BandStitches > 0 && p.HeadOpening.Sign() > 0
+	slit, neck, known := p.SlitExact, p.NeckResult, p.BandStitches > 0 && p.HeadOpening.Sign() > 0
 	more := ""
 	if !known {
 		base, ok := c.neckFromTable(in)
@@ -164,7 +164,7 @@ func (c *turn) openingOffer(in engine.Inputs) string {
 		opens = p.HeadOpening.Sub(in.Num(engine.Slit).Mul(engine.Int(2)))
 	}
 	text += fmt.Sprintf("A closed neck of %s opens to %s, and the head needs %s. Either a wider neck, about %s, or an opening: **a slit of %s**%s, at the back or as a shoulder seam left open so far. Say *slit %s* to plan it.",
-		v.Len(neck.Float()), v.Len(opens.Float()), v.Len(needs.Float()), v.Len(wider.Float()), v.Len(slit.Float()), more, v.Len(slit.Float()))
+		v.Len(neck.Float()), v.Len(opens.Float()), v.Len(needs.Float()), v.Len(wider.Float()), v.Slit(slit.Float()), more, v.Slit(slit.Float()))
 	return text + c.childCautions(in, "baby-neck")
 }
 

@@ -134,6 +134,7 @@ func (p *Plan) hang(waiting int) {
 	rounds := spreadRounds(waiting, n, bed)
 	p.Stages = max(len(rounds), 1)
 	if p.Stages == 1 {
+		p.keepOffEmpty()
 		return
 	}
 	for r, m := range rounds {

@@ -46,21 +46,21 @@ func (p *Plan) solveComfort() {
 	if p.HeadOpening.Less(p.HeadNeeded) {
 		p.HeadMissing = p.HeadNeeded.Sub(p.HeadOpening)
 	}
-	p.SlitLength = slitFor(p.HeadNeeded, p.HeadOpening.Sub(in.Num(Slit).Mul(Int(2))))
+	p.SlitExact = slitFor(p.HeadNeeded, p.HeadOpening.Sub(in.Num(Slit).Mul(Int(2))))
+	p.SlitLength = Frac(int64(p.SlitExact.Mul(Int(2)).Ceil()), 2)
 }
 
 // slitFor is how long a slit has to be for an edge that opens to opening to
-// let needed through: both its sides count, so half of what is missing, up to
-// the next half centimetre.
+// let needed through: both its sides count, so half of what is missing.
 func slitFor(needed, opening Num) Num {
 	if !opening.Less(needed) {
 		return Num{}
 	}
-	return Frac(int64(needed.Sub(opening).Ceil()), 2)
+	return needed.Sub(opening).Div(Int(2))
 }
 
 // EarlySlit is the slit that a head asks of a neck before its band is planned,
-// with the sewn edge as the weaker one; 0 where none is needed.
+// with the sewn edge as the weaker one, not rounded; 0 where none is needed.
 func EarlySlit(head, neck, edgeStretch Num) Num {
 	return slitFor(head.Add(headRoom), neck.Mul(edgeStretch))
 }

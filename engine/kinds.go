@@ -69,3 +69,25 @@ func (p *Plan) recordMock(k Key) (Record, bool) {
 	return Record{Rule: RuleMock, From: []Key{BandStitches, KeyRib, EdgeStitches}, Value: float64(p.WorkStitches),
 		Expr: itoa(p.BandStitches) + " - " + itoa(len(p.EmptyColumns))}, true
 }
+
+// keepOffEmpty spreads the doubled needles of a mock rib over those that stay
+// in work: one that is emptied would send both its stitches to a neighbour.
+// Where they are too few the map stays as it is.
+func (p *Plan) keepOffEmpty() {
+	over := Spread(p.WorkStitches+p.YokeDecreases, p.WorkStitches)
+	if !p.has.mock || p.Rehang == nil || over == nil {
+		return
+	}
+	empty := make([]bool, p.BandStitches)
+	for _, c := range p.EmptyColumns {
+		empty[c] = true
+	}
+	at := 0
+	for c := range p.Rehang {
+		p.Rehang[c] = 1
+		if !empty[c] {
+			p.Rehang[c] = over[at]
+			at++
+		}
+	}
+}

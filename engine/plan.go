@@ -73,7 +73,8 @@ type Plan struct {
 	NeckBase    Num // from the girth halfway up
 	HeadNeeded  Num // opening that the head asks for
 	HeadMissing Num // of it, with the slit there is
-	SlitLength  Num // slit that makes up what is missing
+	SlitExact   Num // slit that makes up what is missing
+	SlitLength  Num // the same up to the next half centimetre
 	BandSlope   float64
 	TopRoom     Num // upper edge at rest less the neck halfway up; below 0 it stretches
 
@@ -111,13 +112,13 @@ func Solve(in Inputs) *Plan {
 	p := &Plan{In: in}
 	p.solveStitches()
 	p.solveYoke()
-	p.solveWaiting()
 	p.solveRows()
 	p.solveWidths()
 	p.solveComfort()
 	p.solveRib()
 	p.solvePieces()
 	p.solveMock()
+	p.solveWaiting()
 	p.solveHem()
 	p.solveYarn()
 	p.solveShaped()

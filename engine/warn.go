@@ -133,7 +133,7 @@ func (p *Plan) warnHead(w *warnings) {
 	}
 	if passes, ok := p.HeadPasses(); ok && !passes {
 		needs, _ := p.HeadNeeds()
-		w.add(HeadTight, map[string]Num{"head_opening": p.HeadOpening, "needed": needs, "slit": p.SlitLength,
+		w.add(HeadTight, map[string]Num{"head_opening": p.HeadOpening, "needed": needs, "slit": p.SlitExact,
 			"edge": flag(p.EdgeIsTighter)})
 	}
 }

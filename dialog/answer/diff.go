@@ -54,13 +54,20 @@ func (v Voice) differing(before, after *engine.Plan, row func(label, was, is str
 			continue
 		}
 		b, a := v.result(before, k), v.result(after, k)
-		if a == b {
+		if a == b || b == "" && idle(after, k) {
 			continue
 		}
 		label := v.Label(k)
 		out = append(out, row(label, dash(Under(label, b)), dash(Under(label, a))))
 	}
 	return out
+}
+
+// idle reports a result that says nothing while it is 0: nothing is missing
+// for the head, and no slit is wanted.
+func idle(p *engine.Plan, k engine.Key) bool {
+	f, _ := p.Float(k)
+	return (k == engine.HeadMissing || k == engine.SlitLength) && f == 0
 }
 
 // sameFigure reports whether k is the same number in both plans, or in neither:

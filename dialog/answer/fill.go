@@ -61,6 +61,9 @@ func fillParagraph(para string, value func(string) string) (string, bool) {
 // measures with their unit.
 func (v Voice) placeholder(p *engine.Plan, k engine.Key) string {
 	s := v.Value(p, k)
+	if k == engine.YokeDecreases && p.YokeDecreases <= 0 {
+		return "" // no pairs, or a yoke that is too small
+	}
 	if k == engine.PickRatio || k == engine.FrontRatio {
 		return s // a number that reads as words: "7 of 10 rows"
 	}
@@ -96,7 +99,9 @@ func (v Voice) Warning(w engine.Warning) string {
 			return ""
 		}
 		switch name {
-		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed", "slit", "overlap_low":
+		case "slit":
+			return v.Slit(n.Float())
+		case "neck", "choice_neck", "depth", "depth_result", "front_band", "head_opening", "needed", "overlap_low":
 			return v.Len(n.Float())
 		case "need_low", "need_high", "yarn_left":
 			return trim(n.Float(), 0) + " g"

@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -157,10 +158,18 @@ func (v Voice) result(p *engine.Plan, k engine.Key) string {
 	case string:
 		return x
 	case int:
+		if k == engine.YokeDecreases && x < 0 {
+			return fmt.Sprintf("none, the yoke has %d too few", -x)
+		}
 		return v.Figure(k, float64(x))
 	case float64:
-		if k == engine.OffYarn {
+		switch {
+		case k == engine.OffYarn:
 			return v.cut(x)
+		case k == engine.SlitLength:
+			return v.Slit(p.SlitExact.Float())
+		case k == engine.TopRoom && x < 0:
+			return v.Len(-x) + " short, so stretched"
 		}
 		return v.Figure(k, x)
 	}

@@ -2,6 +2,7 @@ package answer
 
 import (
 	"fmt"
+	"math"
 
 	"foldrow/engine"
 )
@@ -53,4 +54,13 @@ func (v Voice) tableOf(in engine.Inputs, by, k engine.Key) string {
 		return v.Sources([]string{b.NeckSource})
 	}
 	return ""
+}
+
+// Slit is a length that must not be too short, as one would cut it: rounded
+// once, up, to half a centimetre or an eighth of an inch.
+func (v Voice) Slit(cm float64) string {
+	if v.Unit == "in" {
+		return eighths(math.Ceil(cm/2.54*8-1e-9)/8) + " in"
+	}
+	return trim(math.Ceil(cm*2-1e-9)/2, 1) + " cm"
 }
