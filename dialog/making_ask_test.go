@@ -48,7 +48,7 @@ func TestAskedAtTheStep(t *testing.T) {
 func TestMovesByNumber(t *testing.T) {
 	tests := []struct{ at, said, kind, want string }{
 		{"next", "I'm on step 5", "step", "**5 of 14. Knit the outer layer: row 1 of 22**"},
-		{"I'm on row 5", "step 9", "step", "(Rows 5 to 22 taken as knitted.)"},
+		{"I'm on row 5", "step 9", "step", "(Taken as done: rows 5 to 22, 51 columns, 52 bumps.)"},
 		{"I'm on row 5", "step 15", "unclear", "The steps count from 1 to 14."},
 		{"I'm on row 5", "start over", "step", "**1 of 14. Lay everything ready**"},
 		{"latched up to L40", "3 done", "step", "Columns 10 to 13 of 51: L33"},

@@ -10,13 +10,13 @@ import (
 // skipped names all that a jump to step i takes as done.
 func (w where) skipped(i int) string { return w.passed(i, w.rowsOf(i).from) }
 
-// passed names the rows up to so many and what goes along the needles in the
-// steps before step i, as far as they were not told as done; "" where nothing
-// is passed over.
+// passed names the rows up to so many, the columns and the bumps of the steps
+// before step i, as far as they were not told as done, on one line at the
+// machine; "" where none is passed over.
 func (w where) passed(i, rows int) string {
 	var parts []string
 	if rows > w.m.Row {
-		parts = append(parts, answer.RowSpan(w.m.Row+1, rows)+" knitted")
+		parts = append(parts, answer.RowSpan(w.m.Row+1, rows))
 	}
 	for at := w.at; at < i; at++ {
 		there := w
@@ -26,17 +26,13 @@ func (w where) passed(i, rows int) string {
 		left := len(there.along()) - there.m.Done
 		switch needles := there.card().Fields["needles"]; {
 		case left > 0 && needles == "latch":
-			parts = append(parts, answer.Count(left, "column", "columns")+" latched")
+			parts = append(parts, answer.Count(left, "column", "columns"))
 		case left > 0 && needles == "hem":
-			parts = append(parts, answer.Count(left, "bump", "bumps")+" hung")
-		case left > 0 && needles == "rehang" && w.at > 0:
-			parts = append(parts, "the yoke hung again")
-		case needles == "sew":
-			parts = append(parts, "the edge sewn off")
+			parts = append(parts, answer.Count(left, "bump", "bumps"))
 		}
 	}
 	if _, last := w.pieceSteps(); i > last && w.m.Piece < len(w.pieces)-1 {
-		parts = append(parts, "the other pieces made")
+		parts = append(parts, "the other pieces")
 	}
 	switch {
 	case len(parts) == 0:

@@ -14,10 +14,10 @@ func TestJumpNamesWhatIsPassed(t *testing.T) {
 		lines []string
 		want  string
 	}{
-		{[]string{"I'm on row 9", "skip to the hem"}, "(Taken as done: rows 9 to 26 knitted, 39 columns latched.)"},
-		{[]string{"I'm on row 9", "skip to the closing row"}, "rows 9 to 26 knitted, 39 columns latched, 59 bumps hung.)"},
+		{[]string{"I'm on row 9", "skip to the hem"}, "(Taken as done: rows 9 to 26, 39 columns.)"},
+		{[]string{"I'm on row 9", "skip to the closing row"}, "rows 9 to 26, 39 columns, 59 bumps.)"},
 		{[]string{"I'm on row 9", "skip to the latching"}, "(Rows 9 to 26 taken as knitted.)"},
-		{[]string{"start from the hem", "next", "skip to the closing row"}, "(Taken as done: 56 bumps hung.)"},
+		{[]string{"start from the hem", "next", "skip to the closing row"}, "(Taken as done: 56 bumps.)"},
 		{[]string{"start from the hem", "next", "where am I"}, "The ends and the middle hung: 3 of 59."},
 		{[]string{"start from the hem", "next", "I dropped a stitch"}, "hang the hem, the ends and the middle hung."},
 	}
