@@ -133,7 +133,7 @@ func (c *turn) goodFor(sides []answer.Side) string {
 			text += "**" + s.Name + ":** " + strings.TrimSuffix(s.Good, ".") + ".\n\n"
 		}
 	}
-	return text + "The numbers follow once the questions are answered."
+	return text + "Ask for the numbers again once the questions are answered."
 }
 
 // shakeStep is by how much each estimate or measurement is shaken where no

@@ -97,8 +97,9 @@ func (c *turn) neckOffer(in engine.Inputs) string {
 	if _, b, _ := c.body(in); b.NeckBase.Sign() == 0 {
 		how = fmt.Sprintf(", reckoned at %s of the neck halfway up", v.Figure(engine.NeckFactor, in.Num(engine.NeckFactor).Float()))
 	}
+	neck := base.Add(in.Num(engine.Ease)).Float()
 	return fmt.Sprintf("\n\nFor the neck: a base of about **%s**%s, and %s ease, make %s. *Yes* takes that, or tell me the neck.",
-		v.Len(base.Float()), how, v.Len(in.Num(engine.Ease).Float()), v.Len(base.Add(in.Num(engine.Ease)).Float()))
+		v.Len(base.Float()), how, v.Between(base.Float(), neck), v.Len(neck))
 }
 
 // neckFromTable is the base of the neck to offer: to a tenth, where a wearer

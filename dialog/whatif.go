@@ -92,10 +92,14 @@ func (c *turn) supposeEarly() (State, Reply) {
 	}
 	p := c.solve(a.in)
 	text := c.echo(a) + "\n\n"
-	if short := c.voice().Short(p); short != "" {
+	switch short := c.voice().Short(p); {
+	case short != "":
 		text += "That would give " + short + "."
-	} else {
-		text += "I can say what that does once the questions are answered; nothing is set yet."
+	case p.BandStitches > 0:
+		text += fmt.Sprintf("That would give %d stitches, neck %s. The rows are not known yet; nothing is set. Ask it again once the questions are answered, and both plans are compared.",
+			p.BandStitches, c.voice().Len(p.NeckResult.Float()))
+	default:
+		text += "Too little is told yet to say what that does, and nothing is set. Ask it again once the questions are answered."
 	}
 	return c.s, c.reply("whatif", text)
 }

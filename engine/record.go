@@ -11,6 +11,7 @@ type Record struct {
 	Rule      string // one of Rules
 	From      []Key  // inputs and results it is made from
 	Expr      string
+	Inch      string // Expr in inches and stitches to the inch, where it is of lengths that were typed so; else ""
 	Check     string // where the rounded value has a sum of its own: comes to Value
 	Value     float64
 	Unrounded float64

@@ -45,14 +45,17 @@ func (p *Plan) recordStitches(k Key) (Record, bool) {
 func (p *Plan) num(k Key) string { return fig(p.In.Num(k)) }
 
 func (p *Plan) recordWanted() Record {
-	width := fig(p.NeckWanted)
+	perInch := Frac(254, 100)
+	width, inch := fig(p.NeckWanted), fig(p.NeckWanted.Div(perInch))
 	from := []Key{KeyGarment, Neck}
 	if p.In.Garment == Cardigan {
 		width = "(" + width + " - " + p.num(FrontBand) + ")"
+		inch = "(" + inch + " - " + fig(p.In.Num(FrontBand).Div(perInch)) + ")"
 		from = append(from, FrontBand)
 	}
 	return Record{Rule: RuleWanted, From: append(from, StitchGauge, SeamStitches),
 		Expr:  width + " * " + p.num(StitchGauge) + " / 10 + 2 * " + p.num(SeamStitches),
+		Inch:  inch + " * " + fig(p.In.Num(StitchGauge).Mul(perInch).Div(Int(10))) + " + 2 * " + p.num(SeamStitches),
 		Value: p.WantedStitches.Float()}
 }
 

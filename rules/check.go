@@ -36,9 +36,14 @@ func (b *Book) check(names []string, bad *faults) {
 
 func (b *Book) checkSources(file string, bad *faults) {
 	for _, c := range b.cards[file] {
-		for _, id := range c.List("source") {
-			if _, ok := b.Source(id); !ok {
-				bad.card(c, UnknownSource, id)
+		for field := range c.Fields {
+			if field != "source" && !strings.HasPrefix(field, "source-") {
+				continue
+			}
+			for _, id := range c.List(field) {
+				if _, ok := b.Source(id); !ok {
+					bad.card(c, UnknownSource, id)
+				}
 			}
 		}
 	}

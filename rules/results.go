@@ -1,6 +1,10 @@
 package rules
 
-import "foldrow/engine"
+import (
+	"strings"
+
+	"foldrow/engine"
+)
 
 // ResultCard is one result: how it is named and made, and what it means.
 type ResultCard struct {
@@ -12,6 +16,7 @@ type ResultCard struct {
 	Meaning     string // what it means at the machine
 	Estimate    string // how far it may be out, "" where it is exact
 	Source      []string
+	RibSource   map[string][]string // by rib, in place of Source: "source-2x2"
 }
 
 func (b *Book) readResults(bad *faults) {
@@ -42,8 +47,15 @@ func readResult(c Card, bad *faults) ResultCard {
 			bad.card(c, MissingField, name)
 		}
 	}
+	byRib := map[string][]string{}
+	for name := range c.Fields {
+		if rib, ok := strings.CutPrefix(name, "source-"); ok {
+			byRib[rib] = c.List(name)
+		}
+	}
 	return ResultCard{
-		Key: engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
+		RibSource: byRib,
+		Key:       engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
 		Words: c.List("words"), Rule: c.Fields["rule"], Rounding: c.Fields["rounding"],
 		Meaning: c.Fields["meaning"], Estimate: c.Fields["estimate"], Source: c.List("source"),
 	}

@@ -2,6 +2,7 @@ package answer
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"foldrow/engine"
@@ -185,6 +186,16 @@ func (v Voice) Metres(m float64) string { return v.metres(m) }
 
 // Trim is a figure with at most so many decimals and no idle zeros.
 func Trim(x float64, decimals int) string { return trim(x, decimals) }
+
+// Between is what lies between two lengths as they are shown, so that the three
+// add up on the tape: rounded each by itself they need not.
+func (v Voice) Between(low, high float64) string {
+	step := 0.1
+	if v.Unit == "in" {
+		step = 2.54 / 8
+	}
+	return v.Len((math.Round(high/step) - math.Round(low/step)) * step)
+}
 
 // Small is a difference too small for Len: millimetres, or hundredths of an
 // inch, with its direction.

@@ -33,6 +33,9 @@ func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bo
 	if in, follows := v.Book.Key(k); !ok && follows {
 		card.Rule, card.Source = in.Rule, in.Source // an input that follows from others
 	}
+	if own := card.RibSource[p.In.Rib.String()]; own != nil {
+		card.Source = own
+	}
 	if card.Rule != "" {
 		b.WriteString(" " + card.Rule)
 	}
@@ -57,10 +60,14 @@ func (v Voice) Why(p *engine.Plan, said engine.Inputs, k engine.Key) (string, bo
 	return b.String(), true
 }
 
-// Arithmetic is the sum with its outcome, in the engine's units (cm), so that
-// it can be checked by hand.
+// Arithmetic is the sum with its outcome, in the engine's units (cm), or in
+// inches for who reads those where the sum is one of what she typed, so that it
+// can be checked by hand.
 func (v Voice) Arithmetic(rec engine.Record) string {
 	s := rec.Expr
+	if v.Unit == "in" && rec.Inch != "" {
+		s = rec.Inch
+	}
 	if rec.Unrounded != 0 || rec.Expr != "" {
 		s += " = " + trim(rec.Unrounded, 4)
 	}
