@@ -109,7 +109,7 @@ func drawPlan(t *rapid.T, tk *dialog.Talk) dialog.State {
 		}
 	}
 	maybe(fmt.Sprintf("main tension %d", n("dial", 3, 9)))
-	maybe(fmt.Sprintf("%d stitches on the yoke", n("yoke", 180, 300)))
+	maybe(fmt.Sprintf("%d stitches on the yoke", n("yoke", 230, 300)))
 	maybe(fmt.Sprintf("fold row %d clicks looser", n("fold", 1, 6)))
 	maybe(fmt.Sprintf("%d clicks to a number", n("clicks", 2, 3)))
 	maybe(fmt.Sprintf("%d rows a click", n("rows a click", 1, 4)))

@@ -53,9 +53,14 @@ func (p *Plan) recordWanted() Record {
 		inch = "(" + inch + " - " + fig(p.In.Num(FrontBand).Div(perInch)) + ")"
 		from = append(from, FrontBand)
 	}
+	if gauge := p.In.Num(StitchGauge).Mul(perInch).Div(Int(10)); gauge.Mul(Int(100)).IsInt() {
+		inch += " * " + fig(gauge)
+	} else { // told in 10 cm
+		inch += " * 2.54 * " + p.num(StitchGauge) + " / 10"
+	}
 	return Record{Rule: RuleWanted, From: append(from, StitchGauge, SeamStitches),
 		Expr:  width + " * " + p.num(StitchGauge) + " / 10 + 2 * " + p.num(SeamStitches),
-		Inch:  inch + " * " + fig(p.In.Num(StitchGauge).Mul(perInch).Div(Int(10))) + " + 2 * " + p.num(SeamStitches),
+		Inch:  inch + " + 2 * " + p.num(SeamStitches),
 		Value: p.WantedStitches.Float()}
 }
 
