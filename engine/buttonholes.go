@@ -63,17 +63,6 @@ func MirrorRow(row, layerRows int, foldRow bool) int {
 	return m
 }
 
-// HolePlaces are n places at equal distances from first to last, in the
-// unit of both; one place is first.
-func HolePlaces(first, last Num, n int) []Num {
-	var at []Num
-	for i := range n {
-		along := Frac(int64(i), int64(max(n-1, 1)))
-		at = append(at, first.Add(last.Sub(first).Mul(along)))
-	}
-	return at
-}
-
 // ButtonFit is what a button asks of its band, in cm. The rules are those of
 // sewing with woven cloth, which stretches less; published sources differ, so
 // both ends are given.
@@ -93,7 +82,3 @@ func FitButton(diameter Num) ButtonFit {
 		BandHigh: diameter.Add(Frac(127, 100)),
 	}
 }
-
-// LineSize is the diameter in cm of a button of so many lines: 40 lines to
-// the inch (from memory).
-func LineSize(lines Num) Num { return lines.Mul(Frac(254, 4000)) }

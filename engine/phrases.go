@@ -68,26 +68,6 @@ func repeats(steps []int, turn int) int {
 	return i / turn
 }
 
-// FromPhrases is the map on that many needles which Phrases described, nil
-// where a step leaves the needles or goes nowhere. A negative first is a map
-// with no doubled needle.
-func FromPhrases(first int, phrases []Phrase, needles int) []int {
-	var runs []Run
-	if first >= 0 {
-		runs = append(runs, Run{First: first, Count: 1})
-	}
-	at := first
-	for _, p := range phrases {
-		for range p.Times {
-			for _, step := range p.Steps {
-				at += step
-				runs = append(runs, Run{First: at, Count: 1})
-			}
-		}
-	}
-	return FromRuns(runs, needles)
-}
-
 // Singles turns a map of Spread around: what carries two carries one, and the
 // other way. Where most needles carry two it is shorter to name those that
 // carry one.

@@ -81,12 +81,6 @@ func BestFraction(x Num, most int) (of, every int) {
 	return of, every
 }
 
-// PickUpBy is what of in every every rows gives over so many rows, a half
-// going up; 0 where every is below 1.
-func PickUpBy(of, every, rows int) int {
-	return Frac(int64(of)*int64(rows), int64(every)).Round()
-}
-
 // PickUpMap spreads stitches over the rows of an edge: the rows passed over,
 // or those that give two, lie as Spread lays them. It is nil where a row would
 // have to give more than two.
@@ -105,11 +99,4 @@ func PickUpMap(stitches, rows int) []int {
 		m[row] = 0
 	}
 	return m
-}
-
-// FrontLess is the width of a front under a band of so many stitches:
-// half the band comes off each front, since the bands overlap (a knitting
-// forum's worked example, forum.knittinghelp.com 84562).
-func FrontLess(front, band int) Num {
-	return Int(int64(front)).Sub(Frac(int64(band), 2))
 }

@@ -8,14 +8,14 @@ import "strconv"
 // within what its written figures leave (0.1 %).
 type Record struct {
 	Key       Key
-	Rule      string // one of Rules
+	Rule      string // one of the Rule names
 	From      []Key  // inputs and results it is made from
 	Expr      string
 	Inch      string // Expr in inches and stitches to the inch, where it is of lengths that were typed so; else ""
 	Check     string // where the rounded value has a sum of its own: comes to Value
 	Value     float64
 	Unrounded float64
-	Rounding  string // one of the Round codes
+	Rounding  string // one of the Round codes: by it Value follows from Unrounded, which tests hold
 }
 
 // How a number was made whole.
@@ -115,22 +115,6 @@ const (
 	RuleColourDial     = "looser-for-colour"
 	RuleChartYarn      = "yarn-of-chart"
 )
-
-// Rules lists every rule a record can name.
-func Rules() []string {
-	return []string{RuleSaid, RuleBody, RuleClick, RuleWanted, RuleCloses, RuleNeck,
-		RuleYoke, RuleCentred, RuleRows, RuleTotal, RuleDepth, RuleFoldClicks, RuleSeam,
-		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
-		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead, RuleNeckBase, RuleHeadNeeded,
-		RuleHeadMissing, RuleHeadLargest, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
-		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
-		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
-		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
-		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness,
-		RuleBodyCount, RuleYokeBase, RuleQuarter,
-		RulePublished, RuleStages, RuleYokeNeck, RuleWaiting, RuleStage, RuleCut, RuleGap, RuleOnePiece,
-		RuleYokeRows, RuleYokeDepth, RuleChart, RuleFloat, RuleFloatMost, RuleColourDial, RuleChartYarn}
-}
 
 // Record is how number k of the plan came about; ok is false where it is not
 // there or is no single number. An input that is no number (the garment, the

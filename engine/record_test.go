@@ -158,3 +158,19 @@ func checkSums(t *rapid.T, r Record) {
 		t.Fatalf("%s: rounding %q", r.Key, r.Rounding)
 	}
 }
+
+// Rules lists every rule a record can name.
+func Rules() []string {
+	return []string{RuleSaid, RuleBody, RuleClick, RuleWanted, RuleCloses, RuleNeck,
+		RuleYoke, RuleCentred, RuleRows, RuleTotal, RuleDepth, RuleFoldClicks, RuleSeam,
+		RuleFold, RuleRelaxed, RuleStretched, RuleLean, RuleColumns, RuleLoops, RuleHem,
+		RuleOff, RuleYarn, RuleGrams, RuleLoop, RuleHead, RuleNeckBase, RuleHeadNeeded,
+		RuleHeadMissing, RuleHeadLargest, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
+		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
+		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
+		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
+		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness,
+		RuleBodyCount, RuleYokeBase, RuleQuarter,
+		RulePublished, RuleStages, RuleYokeNeck, RuleWaiting, RuleStage, RuleCut, RuleGap, RuleOnePiece,
+		RuleYokeRows, RuleYokeDepth, RuleChart, RuleFloat, RuleFloatMost, RuleColourDial, RuleChartYarn}
+}

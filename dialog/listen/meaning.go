@@ -23,7 +23,6 @@ const (
 	Backwards Kind = "backwards" // a number asked for from another one
 	Shake     Kind = "shake"     // what a small error does
 	Measure   Kind = "measure"   // how to measure, what is usual, why asked
-	Calibrate Kind = "calibrate" // measured values that set an effect
 	HowTo     Kind = "howto"
 	Trouble   Kind = "trouble"
 	Step      Kind = "step"
@@ -31,7 +30,6 @@ const (
 	Undo      Kind = "undo"
 	Notebook  Kind = "notebook"
 	Help      Kind = "help"
-	Skip      Kind = "skip" // leave the open question for now
 	Unclear   Kind = "unclear"
 	Parts     Kind = "parts" // a question about the yoke and its chart, or a yarn count
 	After     Kind = "after" // what the finished band measures
