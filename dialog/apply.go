@@ -51,10 +51,10 @@ func (c *turn) onMark(a *applied) {
 }
 
 func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
-	switch s.Key {
-	case engine.KeyGarment:
+	switch {
+	case s.Key == engine.KeyGarment:
 		a.in = a.in.WithGarment(s.Garment)
-	case engine.KeyRib:
+	case s.Key == engine.KeyRib:
 		if !plausibleRib(s.Rib) {
 			return listen.Problem{Code: "rib", Key: s.Key}
 		}
@@ -62,7 +62,7 @@ func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 		if a.in.Text(engine.KeyBandKind) == engine.BandRolled && !s.Rib.IsPlain() {
 			a.in = a.in.Without(engine.KeyBandKind) // a rolled neck is plain
 		}
-	case textKey(s.Key):
+	case engine.IsText(s.Key):
 		if p := c.otherStages(a, s); p.Code != "" {
 			return p
 		}
@@ -108,15 +108,8 @@ func storable(v engine.Num) engine.Num {
 	return engine.Frac(int64(v.Mul(engine.Int(part)).Round()), part)
 }
 
-// textKey is k where it is a word or a list, and no key else.
-func textKey(k engine.Key) engine.Key {
-	if engine.IsText(k) {
-		return k
-	}
-	return "none"
-}
-
-// plausibleRib: columns wider than six stitches are no rib anyone latches.
+// plausibleRib: columns wider than nine stitches are no rib anyone latches, though
+// such a one can be read.
 func plausibleRib(r engine.Rib) bool {
 	return r.IsPlain() || r.Knit >= 1 && r.Purl >= 1 && r.Knit <= 9 && r.Purl <= 9
 }

@@ -114,12 +114,12 @@ func (c *turn) change(k engine.Key, in engine.Inputs) {
 	if c.changes == nil {
 		c.changes = map[string]any{}
 	}
-	switch k {
-	case engine.KeyGarment:
+	switch {
+	case k == engine.KeyGarment:
 		c.changes[string(k)] = string(in.Garment)
-	case engine.KeyRib:
+	case k == engine.KeyRib:
 		c.changes[string(k)] = in.Rib.String()
-	case textKey(k):
+	case engine.IsText(k):
 		c.changes[string(k)] = in.Text(k)
 	default:
 		c.changes[string(k)] = round4(in.Num(k).Float())

@@ -25,23 +25,25 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.yarnAllows()
 	case "spread", "spread-lost":
 		return c.spreadReply()
-	}
-	if c.m.Topic == "fold" {
+	case "fold":
 		return c.foldReply(p)
-	}
-	if c.m.Topic == "fits" || c.m.Topic == "enough" {
+	case "fits", "enough":
 		return c.suffices()
+	case "machine-fit":
+		return c.machineFit()
 	}
-	if hasKey(c.m.Keys, engine.RestHours) && !p.In.Has(engine.RestHours) && len(c.m.Sets) == 0 {
+	switch {
+	case len(c.m.Sets) > 0:
+		return c.withValues()
+	case hasKey(c.m.Keys, engine.RestHours) && !p.In.Has(engine.RestHours):
 		c.m.Topic, c.m.Keys = "usual", []engine.Key{engine.RestHours}
 		return c.onMeasure()
 	}
-	if c.m.Topic == "machine-fit" {
-		return c.machineFit()
-	}
-	if len(c.m.Sets) > 0 {
-		return c.withValues()
-	}
+	return c.numbers(p)
+}
+
+// numbers says the numbers asked for, one after the other.
+func (c *turn) numbers(p *engine.Plan) (State, Reply) {
 	if s, ok := c.oneHole(p); ok {
 		return c.s, c.reply("number", s)
 	}
@@ -132,23 +134,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	case engine.StageRehang:
 		return c.voice().Hangings(p), true
 	}
-	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k))
-	low, high, ok := p.Spread(k, c.voice().Spans(p))
-	if k == engine.BandYarn {
-		low, high = p.BandYarnLow, p.BandYarnHigh
-	}
-	if ok && high-low > 1e-9 {
-		switch from, to := c.voice().Figure(k, low), c.voice().Figure(k, high); {
-		case from == to: // the same to the eye
-		case k == engine.TotalRows || k == engine.LayerRows || k == engine.LoopsToLatch:
-			text += fmt.Sprintf(" The plan fixes it; with other effects of a click it would plan %s to %s.", from, to)
-		default:
-			text += fmt.Sprintf(" An estimate: %s to %s.", from, to)
-		}
-		if f, _ := p.Float(k); k == engine.SlitLength && f > 0 && high > 2*f {
-			text += " So wide because the rib's draw-in and stretch are guessed." + c.narrower(k)
-		}
-	}
+	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)) + c.estimated(p, k)
 	if card, ok := c.book.Result(k); ok {
 		text += " " + title(card.Meaning) + "."
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
@@ -170,6 +156,29 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)
 	}
 	return text, true
+}
+
+// estimated is between what k may lie, "" where it is no estimate.
+func (c *turn) estimated(p *engine.Plan, k engine.Key) string {
+	low, high, ok := p.Spread(k, c.voice().Spans(p))
+	if k == engine.BandYarn {
+		low, high = p.BandYarnLow, p.BandYarnHigh
+	}
+	if !ok || high-low <= 1e-9 {
+		return ""
+	}
+	text := ""
+	switch from, to := c.voice().Figure(k, low), c.voice().Figure(k, high); {
+	case from == to: // the same to the eye
+	case k == engine.TotalRows || k == engine.LayerRows || k == engine.LoopsToLatch:
+		text += fmt.Sprintf(" The plan fixes it; with other effects of a click it would plan %s to %s.", from, to)
+	default:
+		text += fmt.Sprintf(" An estimate: %s to %s.", from, to)
+	}
+	if f, _ := p.Float(k); k == engine.SlitLength && f > 0 && high > 2*f {
+		text += " So wide because the rib's draw-in and stretch are guessed." + c.narrower(k)
+	}
+	return text
 }
 
 // title is s with a capital at its start.

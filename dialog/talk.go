@@ -4,7 +4,7 @@
 //
 // The way of one line: listen.Read gives its meaning, one method of turn per
 // kind of meaning gives new state and facts, package answer writes the facts
-// as Markdown, and seal makes the Reply.
+// as Markdown, and reply makes the Reply.
 package dialog
 
 import (

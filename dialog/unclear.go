@@ -31,6 +31,22 @@ func (c *turn) onUnclear(p listen.Problem) (State, Reply) {
 	return c.s, c.reply("unclear", text)
 }
 
+// problems are what is said of a line whatever was in it.
+var problems = map[string]string{
+	"division-by-zero":  "I read a fraction over 0, which is no number. For example: 1/2.",
+	"two-numbers":       "I read two numbers side by side and cannot tell which is meant. For example: 15 1/2 in.",
+	"mixed":             "I read two numbers side by side and cannot tell which is meant. For example: 15 1/2 in.",
+	"row":               "I cannot tell which row you are on. For example: *row 7*.",
+	"rib":               "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2.",
+	"long":              "That line is too long for me: nothing of it was taken. Say it in a sentence or two.",
+	"rib-gauge":         "A swatch in rib tells no gauge: the band is knitted plain, and its columns are latched afterwards. Tell how wide it lies: *rib swatch of 40 stitches: 10 cm relaxed, 20 stretched*.",
+	"compare":           "I cannot set those beside each other; nothing is changed. Name two values of one thing: *compare 1x1 and 2x2*, *compare 5 and 7 buttonholes*.",
+	"swatch-weight":     "A weighed swatch tells the yarn only with its stitches and rows. For example: *a swatch of 50 stitches and 60 rows weighs 9 g*.",
+	"gauge-first":       "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*.",
+	"nothing-on-table":  "There is no what-if on the table to drop.",
+	"nothing-to-revise": "I do not know which number you mean. Name it: for example *depth 10 rows*.",
+}
+
 // problemText is the sentence for a problem, made from its parts.
 func (c *turn) problemText(p listen.Problem) string {
 	label := "number"
@@ -38,6 +54,9 @@ func (c *turn) problemText(p listen.Problem) string {
 		label = c.voice().Label(p.Key)
 	}
 	low, high := trimNum(p.Low), trimNum(p.High)
+	if text, ok := problems[p.Code]; ok {
+		return text
+	}
 	switch p.Code {
 	case "range":
 		unit := unitWord(p)
@@ -52,10 +71,6 @@ func (c *turn) problemText(p listen.Problem) string {
 		return c.spanText(p)
 	case "ratio":
 		return fmt.Sprintf("I read %s stitches and %s rows in 10 cm. Plain knitting has about 1.3 rows to a stitch: were the two swapped, or is the swatch not plain? Say them again the right way round, or *yes* to take them so.", trimNum(round1(p.Low)), trimNum(round1(p.High)))
-	case "division-by-zero":
-		return "I read a fraction over 0, which is no number. For example: 1/2."
-	case "two-numbers", "mixed":
-		return "I read two numbers side by side and cannot tell which is meant. For example: 15 1/2 in."
 	case "grouping":
 		return fmt.Sprintf("I cannot tell whether that comma parts thousands or decimals. Write it without: %s.", c.example())
 	case "too-long":
@@ -73,8 +88,6 @@ func (c *turn) problemText(p listen.Problem) string {
 			text += fmt.Sprintf(" Rows taken out again: *took out %s*.", rows)
 		}
 		return text + " A stitch that ran: *dropped a stitch*."
-	case "row":
-		return "I cannot tell which row you are on. For example: *row 7*."
 	case "negated":
 		return fmt.Sprintf("I heard what the %s is not to be; nothing is changed. Say what it should be. %s", label, c.tryFor(p.Key))
 	case "story":
@@ -83,34 +96,18 @@ func (c *turn) problemText(p listen.Problem) string {
 		return fmt.Sprintf("I heard a limit for the %s, not a value; nothing is changed. Say the value. %s", label, c.tryFor(p.Key))
 	case "unit":
 		return fmt.Sprintf("I read %s for the %s, which does not go together; nothing is changed. %s", literal(p.Read), label, c.tryFor(p.Key))
-	case "rib":
-		return "I read a rib that cannot be knitted so. Name the knit and the purl column, like 1x1, 2x1 or 2x2."
-	case "long":
-		return "That line is too long for me: nothing of it was taken. Say it in a sentence or two."
 	case "wearer", "wearer-age", "wearer-size", "wearer-sex":
 		return c.wearerProblem(p)
 	case "no-such-choice":
 		return fmt.Sprintf("I cannot read that for the %s. ", c.voice().Label(p.Key)) + c.tryFor(p.Key)
 	case "fingers":
 		return "A measure in fingers or hands differs from one to the next: lay them on a tape and say that. Nothing of the line is taken. " + c.tryThis()
-	case "rib-gauge":
-		return "A swatch in rib tells no gauge: the band is knitted plain, and its columns are latched afterwards. Tell how wide it lies: *rib swatch of 40 stitches: 10 cm relaxed, 20 stretched*."
 	case "chart-row":
 		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
 	case "chart-width":
 		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx...*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
 	case "cuts":
 		return fmt.Sprintf("%s is published for %d stages, and your yoke has %s. Say *%s in %d stages* to take it, or keep the %s with *equal cuts* or *a straight cone*. Nothing has changed.", title(c.voice().Text(p.Key, p.Read)), p.Count, low, strings.ReplaceAll(p.Read, "_", " "), p.Count, low)
-	case "compare":
-		return "I cannot set those beside each other; nothing is changed. Name two values of one thing: *compare 1x1 and 2x2*, *compare 5 and 7 buttonholes*."
-	case "swatch-weight":
-		return "A weighed swatch tells the yarn only with its stitches and rows. For example: *a swatch of 50 stitches and 60 rows weighs 9 g*."
-	case "gauge-first":
-		return "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*."
-	case "nothing-on-table":
-		return "There is no what-if on the table to drop."
-	case "nothing-to-revise":
-		return "I do not know which number you mean. Name it: for example *depth 10 rows*."
 	case "nothing-to-change":
 		return fmt.Sprintf("There is no %s yet that could change. Say it outright first.", label)
 	case "unbound":

@@ -152,6 +152,11 @@ func (c *turn) onKeep() (State, Reply) {
 	if !c.s.OnTable {
 		return c.s, c.reply("keep", "There is no what-if on the table; the plan stands as it is.")
 	}
+	return c.s, c.reply("keep", c.takeTable()+". The plan is now "+c.voice().Short(c.plan())+".")
+}
+
+// takeTable makes the what-if the plan and says what was kept.
+func (c *turn) takeTable() string {
 	next := c.s
 	next.Said, next.OnTable, next.Table, next.Chain = c.s.Table, false, engine.Inputs{}, nil
 	chain := c.s.Chain
@@ -163,7 +168,7 @@ func (c *turn) onKeep() (State, Reply) {
 		c.change(k, c.s.Said)
 		parts = append(parts, c.voice().Label(k)+" "+c.voice().Value(c.plan(), k))
 	}
-	return c.s, c.reply("keep", "Kept: "+strings.Join(parts, ", ")+". The plan is now "+c.voice().Short(c.plan())+".")
+	return "Kept: " + strings.Join(parts, ", ")
 }
 
 // onDrop clears the table.
@@ -175,25 +180,29 @@ func (c *turn) onDrop() (State, Reply) {
 	if !c.s.OnTable {
 		return c.onUnclear(listen.Problem{Code: "nothing-on-table"})
 	}
+	return c.s, c.reply("drop", c.clearTable()+". The plan stays at "+c.voice().Short(c.plan())+".")
+}
+
+// clearTable drops the what-if and says so.
+func (c *turn) clearTable() string {
 	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
-	return c.s, c.reply("drop", "Dropped. The plan stays at "+c.voice().Short(c.plan())+".")
+	return "Dropped"
 }
 
 // onDecided: "keep it, but the neck 39" settles what lies on the table and then
 // answers the rest; where the rest cannot be, nothing is settled either.
 func (c *turn) onDecided() (State, Reply) {
-	before, decide := c.s, c.onKeep
+	before, decide := c.s, c.takeTable
 	if c.m.First == listen.Drop {
-		decide = c.onDrop
+		decide = c.clearTable
 	}
-	_, first := decide()
+	settled := decide()
 	c.m.First = ""
 	next, r := c.run()
 	if r.Kind == "unclear" {
 		c.s, c.changes = before, nil
 		return c.run()
 	}
-	settled, _, _ := strings.Cut(first.Markdown, ". The plan")
 	r.Markdown = settled + ".\n\n" + r.Markdown
 	return next, r
 }

@@ -15,7 +15,7 @@ const (
 // "not said"; Plain stands for no rib at all.
 type Rib struct{ Knit, Purl int }
 
-// Plain is a band with no rib columns.
+// plain is the rib of no columns.
 var plain = Rib{Knit: 1}
 
 // Plain is the band without rib columns.

@@ -10,7 +10,7 @@ import (
 
 // compared are the results that a comparison speaks of, in the order of the
 // work; the needles follow from the counts and are named in words.
-var compared = []engine.Key{
+var compared = [...]engine.Key{
 	engine.BandStitches, engine.NeckResult, engine.YokeDecreases, engine.LayerRows, engine.TotalRows,
 	engine.DepthResult, engine.FoldClicks, engine.ColumnCount, engine.LoopsToLatch, engine.HemCount,
 	engine.SeamWidth, engine.FoldCircumference, engine.RelaxedCircumference, engine.StretchedCircumference, engine.LeanDegrees,
@@ -267,7 +267,7 @@ func (v Voice) Compare(sides []Side) string {
 	}
 	rows := []string{head, rule}
 	brings := sides[len(sides)-1].Brings
-	for i, k := range append(slices.Clone(brings), compared...) {
+	for i, k := range append(slices.Clone(brings), compared[:]...) {
 		row, differ := "| "+v.Label(k)+" |", false
 		for _, s := range sides {
 			val := v.bareValue(s.Plan, k)

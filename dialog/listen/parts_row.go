@@ -28,9 +28,7 @@ func (r *reading) chartSets() (sets []Set, drawn bool) {
 		}
 		sets = append(sets, Set{Key: engine.KeyChart, Text: text, Near: 1})
 	}
-	for _, s := range r.chartNumbers(signs) {
-		sets = append(sets, s)
-	}
+	sets = append(sets, r.chartNumbers(signs)...)
 	for _, s := range r.b.sets {
 		if s.Key == engine.ChartPlace {
 			sets = append(sets, s)

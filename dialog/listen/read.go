@@ -3,7 +3,10 @@ package listen
 import "strings"
 
 // Read gives the meaning of one line as typed. It never fails: a line without
-// a meaning has kind Unclear or Outside and sets nothing.
+// a meaning has kind Unclear or Outside and sets nothing. Tried in turn: a value
+// behind its whole label, an answer wanted in a unit, the line with words taken
+// apart that ran together, the line as it stands, and last of all what the
+// cards nearest to it could make of it.
 func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	clean, cut := Clean(text)
 	if strings.TrimSpace(clean) == "" {
