@@ -263,8 +263,9 @@ func (v Voice) Figure(k engine.Key, f float64) string {
 func (v Voice) gauge(f float64, unit string) string {
 	what := strings.Fields(unit)[0]
 	if v.Unit == "in" {
-		return trim(f*0.254, 2) + " " + what + " to the inch"
+		return trim(f*0.254, 2) + " " + singular(what, f*0.254) + " to the inch"
 	}
+	what = singular(what, f)
 	return trim(f, 2) + " " + what + " in 10 cm"
 }
 

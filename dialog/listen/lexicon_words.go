@@ -169,7 +169,7 @@ func (x *Lexicon) nameAt(l *Line, i int) ([]mention, bool) {
 		if len(n.stems) < length {
 			break
 		}
-		if !l.stemsAt(n.stems, i) || l.commaWithin(i, i+len(n.stems)) {
+		if !l.stemsAt(n.stems, i) || !n.rib.IsSet() && l.commaWithin(i, i+len(n.stems)) {
 			continue
 		}
 		length = len(n.stems)

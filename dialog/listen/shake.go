@@ -14,6 +14,9 @@ func (r *reading) outright() bool {
 		if s.Relative && r.l.has("take", "add", "remov", "knock", "cut", "put") {
 			return true
 		}
+		if s.Relative && r.l.words() <= 4 && !r.asks() && !r.l.has("if", "out", "off", "wrong", "error", "gaug", "swatch") {
+			return true // "one more row"
+		}
 		if s.Times || s.Near > 0 && !s.Relative && s.Key != engine.StitchGauge && s.Key != engine.RowGauge && within(s.Value, r.x.spans[s.Key].Usual) && !r.asks() && !r.l.has("if") {
 			return true
 		}
