@@ -96,6 +96,16 @@ func (b *binder) free() []int {
 	return out
 }
 
+// put notes what the line sets, and the token that says it.
+func (b *binder) put(s Set, at int) {
+	b.sets, b.at = append(b.sets, s), append(b.at, at)
+}
+
+// cut takes set n back; who still walks over the old list keeps it whole.
+func (b *binder) cut(n int) {
+	b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+}
+
 // add binds the quantity at token i to key k; near is how far its name stood.
 func (b *binder) add(k engine.Key, i int, near int) bool {
 	t := b.l.tokens[i]
@@ -110,7 +120,7 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 		s.Value, s.Relative = s.Value.Neg(), true
 		s.Key, s.Near = k, near
 		b.used[i] = true
-		b.sets, b.at = append(b.sets, s), append(b.at, i)
+		b.put(s, i)
 		return p.Code == ""
 	}
 	if p.Code != "" {
@@ -142,7 +152,7 @@ func (b *binder) add(k engine.Key, i int, near int) bool {
 		s.InAll = true
 	}
 	b.used[i] = true
-	b.sets, b.at = append(b.sets, s), append(b.at, i)
+	b.put(s, i)
 	return true
 }
 
@@ -191,7 +201,7 @@ func (b *binder) inAll(i int) bool {
 // addFixed sets k to a value that a phrasing holds ("every other bump").
 func (b *binder) addFixed(s *setting, i int) {
 	set := Set{Key: s.key, Value: s.fixed, Near: 1, Relative: s.times, Times: s.times}
-	b.sets, b.at = append(b.sets, set), append(b.at, i)
+	b.put(set, i)
 }
 
 // sure reports whether any value was named, rather than bound by its unit or
@@ -268,7 +278,6 @@ func (b *binder) unset(k engine.Key) {
 			i++
 			continue
 		}
-		b.sets = append(b.sets[:i], b.sets[i+1:]...)
-		b.at = append(b.at[:i], b.at[i+1:]...)
+		b.cut(i)
 	}
 }

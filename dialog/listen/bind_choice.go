@@ -13,50 +13,61 @@ func (b *binder) choices() {
 		gaugeLine = gaugeLine || t.q != nil && (t.q.Unit == "st" || t.q.Over.Sign() > 0)
 	}
 	if t := b.l.tokens; b.ctx.Open == "garment" && t[b.l.begin].text == "pull" && b.l.begin+1 < len(t) && t[b.l.begin+1].stop {
-		b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: engine.Pullover, Near: 1}), append(b.at, b.l.begin)
+		b.put(Set{Key: engine.KeyGarment, Garment: engine.Pullover, Near: 1}, b.l.begin)
 	}
 	b.smooth()
 	for _, m := range b.l.mentions {
-		spelt := b.l.tokens[m.from].q == nil
 		switch {
 		case m.rib.IsSet():
-			if spelt && m.rib.IsPlain() && b.ctx.Open != "rib" && b.l.has("which", "strand", "fairisl", "fair") {
-				continue // "the band is plain, which one do I measure" tells of the fabric
-			}
-			if b.dropped[m.from] || spelt && b.ribInFigures() || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
-				continue
-			}
-			if spelt && m.rib.IsPlain() && b.plainGarment(m) {
-				continue
-			}
-			if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "of" || b.l.tokens[m.from-1].text == "the") {
-				continue // "my stockinette is curling" tells of the fabric
-			}
-			if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
-				continue
-			}
-			b.used[m.from] = true
-			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}), append(b.at, m.from)
+			b.ribWord(m, gaugeLine)
 		case m.garment != "":
-			if b.has(engine.KeyGarment) && b.butSince(engine.KeyGarment, m.from) {
-				b.dropGarment() // "I was going to do a cardigan but let's say pullover"
-			}
-			if m.from > 0 && (b.l.tokens[m.from-1].text == "no" || b.l.tokens[m.from-1].text == "sorry") {
-				b.dropGarment()
-			}
-			if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
-				if other, ok := b.theOther(m.garment); ok {
-					b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: other, Near: 1}), append(b.at, b.l.end-1)
-				}
-				continue
-			}
-			if b.otherGarment(m) {
-				continue // "a pullover, he hates buttons"
-			}
-			if b.ctx.Open == "garment" || b.meansGarment(m) {
-				b.sets, b.at = append(b.sets, Set{Key: engine.KeyGarment, Garment: m.garment, Near: 1}), append(b.at, m.from)
-			}
+			b.garmentWord(m)
 		}
+	}
+}
+
+// ribWord sets a rib that is named, unless the words tell of the fabric.
+func (b *binder) ribWord(m mention, gaugeLine bool) {
+	spelt := b.l.tokens[m.from].q == nil
+	if spelt && m.rib.IsPlain() && b.ctx.Open != "rib" && b.l.has("which", "strand", "fairisl", "fair") {
+		return // "the band is plain, which one do I measure" tells of the fabric
+	}
+	if b.dropped[m.from] || spelt && b.ribInFigures() || spelt && m.rib.IsPlain() && (gaugeLine || b.ctx.Making) && b.ctx.Open != "rib" {
+		return
+	}
+	if spelt && m.rib.IsPlain() && b.plainGarment(m) {
+		return
+	}
+	if m.from > 0 && spelt && m.rib.IsPlain() && (b.l.tokens[m.from-1].text == "my" || b.l.tokens[m.from-1].text == "of" || b.l.tokens[m.from-1].text == "the") {
+		return // "my stockinette is curling" tells of the fabric
+	}
+	if m.from > 0 && b.l.tokens[m.from-1].text == "not" && !b.l.has("why") {
+		return
+	}
+	b.used[m.from] = true
+	b.put(Set{Key: engine.KeyRib, Rib: m.rib, Near: 1}, m.from)
+}
+
+// garmentWord sets a garment that is named for this band, or the other where it
+// is refused.
+func (b *binder) garmentWord(m mention) {
+	if b.has(engine.KeyGarment) && b.butSince(engine.KeyGarment, m.from) {
+		b.dropGarment() // "I was going to do a cardigan but let's say pullover"
+	}
+	if m.from > 0 && (b.l.tokens[m.from-1].text == "no" || b.l.tokens[m.from-1].text == "sorry") {
+		b.dropGarment()
+	}
+	if m.from > 0 && b.l.tokens[m.from-1].text == "not" || m.from > 1 && b.l.tokens[m.from-2].text == "not" {
+		if other, ok := b.theOther(m.garment); ok {
+			b.put(Set{Key: engine.KeyGarment, Garment: other, Near: 1}, b.l.end-1)
+		}
+		return
+	}
+	if b.otherGarment(m) {
+		return // "a pullover, he hates buttons"
+	}
+	if b.ctx.Open == "garment" || b.meansGarment(m) {
+		b.put(Set{Key: engine.KeyGarment, Garment: m.garment, Near: 1}, m.from)
 	}
 }
 
@@ -87,7 +98,7 @@ func (b *binder) smooth() {
 	}
 	for i, t := range b.l.tokens {
 		if t.text == "smooth" || t.text == "flat" || t.text == "stockinette" {
-			b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: 1}, Near: 1}), append(b.at, i)
+			b.put(Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: 1}, Near: 1}, i)
 			return
 		}
 	}
@@ -169,7 +180,7 @@ func (b *binder) ribWords() {
 	for _, i := range at {
 		b.used[i] = true
 	}
-	b.sets, b.at = append(b.sets, Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}), append(b.at, at[0])
+	b.put(Set{Key: engine.KeyRib, Rib: engine.Rib{Knit: knit, Purl: purl}, Near: 1}, at[0])
 }
 
 // plainCounted: the plain fabric that the line was heard to name is a column of
@@ -188,7 +199,7 @@ func (b *binder) plainCounted(at []int) bool {
 func (b *binder) forget(at []int) {
 	for n := 0; n < len(b.sets); n++ {
 		if slices.Contains(at, b.at[n]) {
-			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			b.cut(n)
 			n--
 		}
 	}

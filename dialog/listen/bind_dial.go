@@ -14,7 +14,7 @@ func (b *binder) layersAlone() {
 		n := map[string]int64{"single": 1, "doubled": 2, "double": 2}[t.text]
 		first, last := i == 0 || t.stop, i+1 == len(b.l.tokens) || b.l.tokens[i+1].stop
 		if n > 0 && t.q == nil && first && last && len(b.l.tokens) > 1 && !b.has(engine.Layers) && !b.l.question {
-			b.sets, b.at = append(b.sets, Set{Key: engine.Layers, Value: engine.Int(n), Near: 1}), append(b.at, i)
+			b.put(Set{Key: engine.Layers, Value: engine.Int(n), Near: 1}, i)
 		}
 	}
 }
@@ -29,7 +29,7 @@ func (b *binder) marks() {
 		n := map[string]int64{"halves": 2, "thirds": 3, "quarters": 4}[t.text]
 		if n > 0 && t.q == nil && !b.used[i] {
 			b.used[i] = true
-			b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: engine.Int(n), Near: 1}), append(b.at, i)
+			b.put(Set{Key: engine.ClicksPerNumber, Value: engine.Int(n), Near: 1}, i)
 			return
 		}
 	}
@@ -43,7 +43,7 @@ func (b *binder) marksBetween() {
 			continue
 		}
 		b.used[i] = true
-		b.sets, b.at = append(b.sets, Set{Key: engine.ClicksPerNumber, Value: q.Value.Add(engine.Int(1)), Near: 1}), append(b.at, i)
+		b.put(Set{Key: engine.ClicksPerNumber, Value: q.Value.Add(engine.Int(1)), Near: 1}, i)
 		return
 	}
 }

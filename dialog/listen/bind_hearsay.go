@@ -19,7 +19,7 @@ func (b *binder) hearsay() {
 		}
 		if other && b.toldAt(n) {
 			b.hearing = true
-			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			b.cut(n)
 			n--
 		}
 	}
@@ -46,7 +46,7 @@ func (b *binder) rather() {
 			if from <= i && i < to || b.tells(i) || !accepts(b.x.spans[set.Key].Dimension, b.l.tokens[i].q) || !b.add(set.Key, i, 1) {
 				continue
 			}
-			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			b.cut(n)
 			b.hearing = true
 			return
 		}

@@ -17,27 +17,8 @@ func (b *binder) named() {
 	for _, i := range free {
 		for mi := range b.l.mentions {
 			m := b.inSwatch(b.l.mentions[mi])
-			if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && (measureOf(b.x.spans[m.key].Dimension) || m.from > i+2 || m.to < i) {
-				continue // "the head of one baby"
-			}
-			if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
-				continue // "28 sts, rows not counted yet"
-			}
-			if b.servedByWords(m) {
-				continue // "30 stitches, and hang every bump"
-			}
-			if m.key == engine.DepthRows && b.l.tokens[i].q.Over.Sign() > 0 {
-				continue // "rows 42 in 10 cm"
-			}
-			if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
-				!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
+			if !b.mayName(i, m) {
 				continue
-			}
-			if b.lacking(m) || b.countOf(i, m) {
-				continue
-			}
-			if j := m.to + 1; j < len(b.l.tokens) && j != i && b.l.tokens[m.to].stem == "be" && b.l.tokens[j].q != nil && b.l.tokens[j].q.Pair {
-				continue // "42, and the gauge is 27/39"
 			}
 			cost := b.cost(i, m)
 			if OpenOf(m.key) == b.ctx.Open && !b.beside(m, i) {
@@ -62,6 +43,33 @@ func (b *binder) named() {
 		taken[p.m] = true
 		b.add(m.key, p.q, p.cost/4+1)
 	}
+}
+
+// mayName: the name m can be the thing that quantity i is about.
+func (b *binder) mayName(i int, m mention) bool {
+	if q := b.l.tokens[i].q; q.Words && q.Unit == "" && !q.Ordinal && q.Value.Equal(engine.Int(1)) && (measureOf(b.x.spans[m.key].Dimension) || m.from > i+2 || m.to < i) {
+		return false // "the head of one baby"
+	}
+	if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
+		return false // "28 sts, rows not counted yet"
+	}
+	if b.servedByWords(m) {
+		return false // "30 stitches, and hang every bump"
+	}
+	if m.key == engine.DepthRows && b.l.tokens[i].q.Over.Sign() > 0 {
+		return false // "rows 42 in 10 cm"
+	}
+	if m.key == "" || m.result || m.text != "" || engine.IsText(m.key) || m.key == engine.KeyRib || m.key == engine.KeyGarment ||
+		!accepts(b.x.spans[m.key].Dimension, b.l.tokens[i].q) {
+		return false
+	}
+	if b.lacking(m) || b.countOf(i, m) {
+		return false
+	}
+	if j := m.to + 1; j < len(b.l.tokens) && j != i && b.l.tokens[m.to].stem == "be" && b.l.tokens[j].q != nil && b.l.tokens[j].q.Pair {
+		return false // "42, and the gauge is 27/39"
+	}
+	return true
 }
 
 // lacking: "rows later": the number of what is named is not there yet.

@@ -236,7 +236,7 @@ func (b *binder) correctionBetween(i, j int) bool {
 func (b *binder) dropGarment() {
 	for i, s := range b.sets {
 		if s.Key == engine.KeyGarment {
-			b.sets, b.at = append(b.sets[:i:i], b.sets[i+1:]...), append(b.at[:i:i], b.at[i+1:]...)
+			b.cut(i)
 			return
 		}
 	}

@@ -19,14 +19,14 @@ func (b *binder) texts() {
 		}
 		if m.from > b.l.begin && oneOf(b.l.tokens[m.from-1].text, []string{"not", "no", "without", "never"}) && !b.l.has("why") {
 			if m.key == engine.KeyBandKind && m.text != engine.BandLatched { // the usual kind again
-				b.sets, b.at = append(b.sets, Set{Key: m.key, Text: engine.BandLatched, Near: 1}), append(b.at, m.from)
+				b.put(Set{Key: m.key, Text: engine.BandLatched, Near: 1}, m.from)
 			}
 			continue
 		}
 		for i := m.from; i < m.to; i++ {
 			b.used[i] = true
 		}
-		b.sets, b.at = append(b.sets, Set{Key: m.key, Text: m.text, Near: 1}), append(b.at, m.from)
+		b.put(Set{Key: m.key, Text: m.text, Near: 1}, m.from)
 	}
 }
 

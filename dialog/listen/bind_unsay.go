@@ -12,7 +12,7 @@ func (b *binder) unsay() {
 			other = other || m != n && s.Key == b.sets[n].Key && !b.negatedAt(m)
 		}
 		if other && b.negatedAt(n) {
-			b.sets, b.at = append(b.sets[:n:n], b.sets[n+1:]...), append(b.at[:n:n], b.at[n+1:]...)
+			b.cut(n)
 			n--
 		}
 	}

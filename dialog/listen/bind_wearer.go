@@ -27,7 +27,7 @@ func (b *binder) wearer() {
 	if b.l.has("compar", "or", "vs", "versus", "against", "between") && len(w.ages) > 1 {
 		for _, months := range w.ages {
 			text := engine.Whom{Sex: w.sex, Months: months.Floor()}.String()
-			b.sets, b.at = append(b.sets, Set{Key: engine.KeyWearer, Text: text, Near: 1}), append(b.at, w.at)
+			b.put(Set{Key: engine.KeyWearer, Text: text, Near: 1}, w.at)
 		}
 		w.use()
 		return
@@ -41,7 +41,7 @@ func (b *binder) wearer() {
 		return
 	}
 	w.use()
-	b.sets, b.at = append(b.sets, Set{Key: engine.KeyWearer, Text: text, Near: 1}), append(b.at, w.at)
+	b.put(Set{Key: engine.KeyWearer, Text: text, Near: 1}, w.at)
 }
 
 // passing: a person of no said age or size, beside something that is said

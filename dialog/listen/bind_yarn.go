@@ -88,9 +88,9 @@ func (b *binder) blend() {
 	}
 	for i := 0; i < len(b.sets); i++ {
 		if b.sets[i].Key == engine.KeyFibre {
-			b.sets, b.at = slices.Delete(b.sets, i, i+1), slices.Delete(b.at, i, i+1)
+			b.cut(i)
 			i--
 		}
 	}
-	b.sets, b.at = append(b.sets, Set{Key: engine.KeyFibre, Text: strings.Join(parts, "+"), Near: 1}), append(b.at, at)
+	b.put(Set{Key: engine.KeyFibre, Text: strings.Join(parts, "+"), Near: 1}, at)
 }
