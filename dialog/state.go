@@ -30,10 +30,11 @@ type State struct {
 	Making  Making       // where she stands at the machine
 	Warned  []Warned     // cautions said in full of late
 
-	Depth  int    // how many changes can be undone
-	Redone bool   // this turn brought back what an undo had taken
-	before *State // the state before the last change
-	undone *State // the state that the last undo left; nil once something else has changed
+	Depth  int     // how many changes can be undone
+	Redone bool    // this turn brought back what an undo had taken
+	before *State  // the state before the last change
+	memo   *solved // the plan that stands, worked out in the turn before
+	undone *State  // the state that the last undo left; nil once something else has changed
 }
 
 // Making is where the knitter stands in the order of work.
@@ -171,7 +172,7 @@ func (s *State) follow(last *State) {
 // changed is next as the successor of s by a change that undo can take back.
 func (s State) changed(next State) State {
 	prev := s
-	prev.undone = nil
+	prev.undone, prev.memo = nil, nil
 	next.before, next.undone, next.Depth = &prev, nil, s.Depth+1
 	return next
 }

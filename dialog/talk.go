@@ -135,7 +135,7 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	if only != "" {
 		next.Unit = s.Unit
 	}
-	next = c.withWarned(next)
+	next = c.withMemo(c.withWarned(next))
 	if c.m.Then != "" && reply.Kind != "unclear" {
 		return t.andThen(next, reply, c.m.Then)
 	}
@@ -173,7 +173,28 @@ type turn struct {
 	solved  []solved
 }
 
-func (t *Talk) at(s State, said string) *turn { return &turn{Talk: t, s: s, said: said} }
+func (t *Talk) at(s State, said string) *turn {
+	c := &turn{Talk: t, s: s, said: said}
+	if s.memo != nil {
+		c.solved = append(make([]solved, 0, 3), *s.memo)
+	}
+	return c
+}
+
+// withMemo is s with the plan that stands, so that the next turn need not work
+// it out again; it goes with what was said and so can never be another's.
+func (c *turn) withMemo(s State) State {
+	if s.memo != nil && s.memo.said == s.Said {
+		return s
+	}
+	s.memo = nil
+	for i := range c.solved {
+		if c.solved[i].said == s.Said {
+			s.memo = &solved{s.Said, c.solved[i].plan}
+		}
+	}
+	return s
+}
 
 func (c *turn) context() listen.Context {
 	ctx := listen.Context{

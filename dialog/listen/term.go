@@ -30,7 +30,7 @@ func joinedStems(words []string) string {
 // term: "what is a bump", "what does latching mean", "explain the fold" ask for
 // the meaning of a word of the trade and hold nothing else.
 func (r *reading) term() (Meaning, bool) {
-	if r.l.end-r.l.begin > 10 || len(r.l.fixes) > 0 && !r.l.has("what", "mean", "explain", "define") {
+	if r.l.end-r.l.begin > 10 || !r.l.has("what", "mean", "explain", "define", "definition") || len(r.l.quantities()) > 0 {
 		return Meaning{}, false
 	}
 	var rest []string
