@@ -2,7 +2,9 @@ package main
 
 import (
 	"os"
+	"os/signal"
 	"path/filepath"
+	"syscall"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
@@ -11,7 +13,21 @@ import (
 // TestMain lets the test binary be the program: under the name foldrow it runs
 // main, so that whole-program tests count in the coverage.
 func TestMain(m *testing.M) {
+	if filepath.Base(os.Args[0]) != "foldrow" {
+		unignore()
+	}
 	testscript.Main(m, map[string]func(){"foldrow": main})
+}
+
+// unignore lets the programs that the tests start meet every signal as they
+// would in a terminal: what whoever runs the tests has ignored (nohup, a job in the
+// background of a script) would be ignored by them too.
+func unignore() {
+	for _, sig := range []os.Signal{syscall.SIGHUP, syscall.SIGINT, syscall.SIGQUIT, syscall.SIGTERM} {
+		if signal.Ignored(sig) {
+			signal.Notify(make(chan os.Signal, 1), sig)
+		}
+	}
 }
 
 // TestScripts runs the conversations in testdata/script as separate processes
