@@ -93,7 +93,7 @@ func (p *Plan) frontPickUp() {
 		f.Length = wholeNum(f.Stitches).Mul(Int(10)).Div(e.Gauge).Sub(e.NeckbandDepth)
 	}
 	if bed := p.In.Int(BedNeedles); bed > 0 {
-		f.Pieces = (f.Stitches + bed - 1) / bed
+		f.Pieces = bedPieces(f.Stitches, bed)
 		f.BedChoice = e.closing().atMost(bed)
 	}
 }

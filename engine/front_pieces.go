@@ -10,13 +10,14 @@ const holeClear = 2
 // place is clear the equal share stands.
 func (f *Front) shares(bed int) []int {
 	out := evenGaps(f.Stitches, f.Pieces)
+	most := bed - min(f.Pieces-1, 2) // a stitch more at each join
 	cut := 0
 	for i := 0; i+1 < len(out); i++ {
 		cut += out[i]
 		for off := range bed {
 			moved := false
 			for _, by := range [...]int{off, -off} {
-				if a, b := out[i]+by, out[i+1]-by; a > 0 && b > 0 && a <= bed && b <= bed && f.clear(cut+by) {
+				if a, b := out[i]+by, out[i+1]-by; a > 0 && b > 0 && a <= most && b <= most && f.clear(cut+by) {
 					out[i], out[i+1], cut, moved = a, b, cut+by, true
 					break
 				}

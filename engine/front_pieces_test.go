@@ -18,6 +18,7 @@ func TestFrontShares(t *testing.T) {
 		{"three pieces", 301, 0, 150, []int{100, 101, 100}},
 		// five holes of two over 176, three outside: the third is on stitches 88 and 89
 		{"the join leaves the middle hole alone", 176, 5, 150, []int{91, 85}},
+		{"three, since two have no needle left for the join", 300, 0, 150, []int{100, 100, 100}},
 		{"one piece", 120, 5, 150, nil},
 	} {
 		in := Inputs{}.WithGarment(Cardigan).With(StitchGauge, Int(28)).With(RowGauge, Int(40)).With(BedNeedles, Int(int64(tt.bed))).

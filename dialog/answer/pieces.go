@@ -68,7 +68,7 @@ func ends(n int) string { return engine.NeedleName(0, n) + " to " + engine.Needl
 func hangingsWords(p *engine.Plan) string {
 	var parts []string
 	for _, h := range p.Hangings {
-		parts = append(parts, HangingName(h)+", "+fmt.Sprintf("%d on %d needles, %s: %s", h.Stitches(), len(h.Map), ends(len(h.Map)), mapWords(h.Map)))
+		parts = append(parts, HangingName(h)+", "+fmt.Sprintf("%d on %d needles, %s: %s", h.Stitches(), len(h.Map), ends(len(h.Map)), MapWords(h.Map)))
 	}
 	return strings.Join(parts, ". ")
 }

@@ -79,11 +79,11 @@ func (v Voice) hanging(before, s engine.Stage) string {
 	case len(s.Hangings) > 1:
 		var steps []string
 		for n, m := range s.Hangings {
-			steps = append(steps, fmt.Sprintf("- hanging %d, on %d needles: %s", n+1, len(m), mapWords(m)))
+			steps = append(steps, fmt.Sprintf("- hanging %d, on %d needles: %s", n+1, len(m), MapWords(m)))
 		}
 		return fmt.Sprintf("%d decreases in %d hangings, with a plain row between:\n\n%s", s.Decreases, len(s.Hangings), strings.Join(steps, "\n"))
 	case len(s.Pieces) < 2:
-		words := upper(mapWords(s.Hangings[0])) + "."
+		words := upper(MapWords(s.Hangings[0])) + "."
 		if v.Paper { // it draws needles in its own way
 			return words
 		}
@@ -97,7 +97,7 @@ func (v Voice) hanging(before, s engine.Stage) string {
 			hung += n
 		}
 		parts = append(parts, fmt.Sprintf("- piece %d, %s to %s, takes %d: %s", j+1,
-			engine.NeedleName(0, p.Stitches), engine.NeedleName(p.Stitches-1, p.Stitches), hung, mapWords(p.Hang)))
+			engine.NeedleName(0, p.Stitches), engine.NeedleName(p.Stitches-1, p.Stitches), hung, MapWords(p.Hang)))
 		taken += hung
 		if split := splitAt(before.Pieces, j); split > 0 && split != taken && j < len(s.Pieces)-1 {
 			parts = append(parts, fmt.Sprintf("- the split moves by %s against the stage before: hang on across it, and seam where the new one falls", Count(abs(split-taken), "stitch", "stitches")))
@@ -152,8 +152,8 @@ func MapStrip(m []int) string {
 	return picture(bedLabel, "=", lines) + "\n" + legend(bedWords(lanes))
 }
 
-// mapWords says which needles of a piece carry two.
-func mapWords(m []int) string {
+// MapWords says which needles of a piece carry two.
+func MapWords(m []int) string {
 	two := 0
 	for _, s := range m {
 		if s == 2 {

@@ -8,43 +8,63 @@ import (
 	"foldrow/engine"
 )
 
-// rehang says how the yoke is hung again, "" where the yoke is not known or
-// too small.
+// hanging is one hanging of the yoke on the needles of a part.
+type hanging struct {
+	Title string // "Hanging 1 of 2", "" where there is one
+	Words string
+	Note  string // how many carry what, over the boxes
+	Boxes needleList
+}
+
+// rehang says how many stitches are hung on how many needles, "" where the
+// yoke is not known or too small.
 func rehang(p *engine.Plan) string {
 	yoke, _, ok := p.Waiting()
 	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""
 	}
-	if p.Rehang != nil || p.YokeDecreases == 0 {
-		return fmt.Sprintf("%d stitches on %d needles: %s.", yoke, p.BandStitches, answer.RehangWords(p))
+	s := fmt.Sprintf("%d stitches on %d needles", yoke, p.BandStitches)
+	switch pieces := len(p.OnBed()); {
+	case pieces > 1:
+		return s + fmt.Sprintf(", in %d pieces.", pieces)
+	case len(p.Hangings) > 0:
+		return s + fmt.Sprintf(", in %d hangings with a plain row between, since no needle takes more than two.", p.Stages)
 	}
-	stages := engine.SpreadStages(yoke, p.BandStitches)
-	parts := make([]string, len(stages))
-	for i, m := range stages {
-		parts[i] = fmt.Sprintf("Hanging %d, %d stitches on %d needles: %s.", i+1, carried(m), len(m), stageWords(m))
-	}
-	return strings.Join(parts, " ") + " Knit a plain row between the hangings."
+	return s + ": " + answer.RehangWords(p) + "."
 }
 
-func carried(m []int) int {
-	n := 0
-	for _, stitches := range m {
-		n += stitches
+// hangings are the maps by which a part is hung, each with boxes for the
+// needles to look out for.
+func hangings(p *engine.Plan) []hanging {
+	if rehang(p) == "" {
+		return nil
 	}
-	return n
+	if len(p.Hangings) == 0 {
+		two := columns(p.Rehang, 2)
+		return []hanging{{Words: capital(answer.RehangWords(p)) + ".", Note: carryTwo(two), Boxes: listOf(two, p.BandStitches)}}
+	}
+	var out []hanging
+	for _, h := range p.Hangings {
+		n, one, two := len(h.Map), columns(h.Map, 1), columns(h.Map, 2)
+		g := hanging{
+			Title: capital(answer.HangingName(h)),
+			Words: fmt.Sprintf("%s on %s, %s to %s: %s.", answer.Count(h.Stitches(), "stitch", "stitches"), answer.Count(n, "needle", "needles"),
+				engine.NeedleName(0, n), engine.NeedleName(n-1, n), answer.MapWords(h.Map)),
+		}
+		if len(two) > len(one) {
+			g.Note, g.Boxes = fmt.Sprintf("%d needles carry one only:", len(one)), listOf(one, n)
+		} else {
+			g.Note, g.Boxes = carryTwo(two), listOf(two, n)
+		}
+		if h.Round < h.Rounds {
+			g.Words += " Then a plain row, and off on waste yarn."
+		}
+		out = append(out, g)
+	}
+	return out
 }
 
-// stageWords names what carries two, or what carries one where that is shorter.
-func stageWords(m []int) string {
-	two, one := columns(m, 2), columns(m, 1)
-	switch {
-	case len(one) == 0:
-		return "two on every needle"
-	case len(two) > len(one):
-		return "two on every needle except one on " + answer.NeedleRuns(one, len(m))
-	}
-	return "two on " + answer.NeedleRuns(two, len(m)) + "; one on every other needle"
-}
+func carryTwo(cols []int) string { return fmt.Sprintf("%d needles carry two:", len(cols)) }
 
 // columns are those that carry so many stitches.
 func columns(m []int, stitches int) []int {
@@ -55,4 +75,12 @@ func columns(m []int, stitches int) []int {
 		}
 	}
 	return cols
+}
+
+// capital begins a text with a capital.
+func capital(s string) string {
+	if s == "" {
+		return ""
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
 }

@@ -23,26 +23,53 @@ func heads(v answer.Voice, p *engine.Plan) []head {
 		}
 		return fmt.Sprint(int(f))
 	}
-	n := p.BandStitches
-	add(count(engine.BandStitches), "stitches", "needles "+engine.NeedleName(0, n)+" to "+engine.NeedleName(n-1, n))
+	n, pieces := p.BandStitches, p.OnBed()
+	add(count(engine.BandStitches), "stitches", needlesNote(pieces))
 	if p.YokeDecreases > 0 {
 		add(count(engine.YokeDecreases), "stitches to lose", "from "+v.Value(p, engine.YokeStitches)+" on the yoke")
 	}
 	add(rowHead(p))
 	add(dialSpan(p))
 	add(count(engine.ColumnCount), "columns to latch", loops(p))
-	if n := len(p.EmptyColumns); n > 0 {
+	if n := total(pieces, func(q *engine.Plan) []int { return q.EmptyColumns }); n > 0 {
 		add(fmt.Sprint(n), "needles out of work", v.Value(p, engine.WorkStitches)+" in work")
 	}
-	add(count(engine.HemCount), "bumps to hang", "of the first band row")
+	if n := total(pieces, func(q *engine.Plan) []int { return q.HemColumns }); n > 0 {
+		add(fmt.Sprint(n), "bumps to hang", "of the first band row")
+	}
 	if n > 0 {
 		add(v.Value(p, engine.NeckResult), "neck", aside(v, p.NeckResult.Float(), p.NeckWanted.Float()))
 	}
 	add(v.Value(p, engine.DepthResult), "deep", aside(v, p.DepthResult.Float(), wantedDepth(p)))
-	add(v.Value(p, engine.OffYarn), "of yarn to sew off", "backstitch, with tails")
+	add(tails(v, pieces))
 	add(yarn(v, p))
 	add(frontYarn(v, p))
 	return hs
+}
+
+// needlesNote says where the stitches hang.
+func needlesNote(pieces []*engine.Plan) string {
+	if len(pieces) > 1 {
+		return fmt.Sprintf("in %d pieces of %s", len(pieces), perPiece(pieces, func(q *engine.Plan) string { return fmt.Sprint(q.BandStitches) }))
+	}
+	n := pieces[0].BandStitches
+	return "needles " + engine.NeedleName(0, n) + " to " + engine.NeedleName(n-1, n)
+}
+
+// tails is the yarn to sew off: the longest tail where each piece has its own.
+func tails(v answer.Voice, pieces []*engine.Plan) (figure, label, note string) {
+	most := pieces[0]
+	for _, q := range pieces {
+		if q.OffYarn.Cmp(most.OffYarn) > 0 {
+			most = q
+		}
+	}
+	figure, label, note = v.Value(most, engine.OffYarn), "of yarn to sew off", "backstitch, with tails"
+	if len(pieces) > 1 {
+		label = "of yarn to sew off a piece"
+		note = "backstitch; " + perPiece(pieces, func(q *engine.Plan) string { return v.Value(q, engine.OffYarn) })
+	}
+	return figure, label, note
 }
 
 func rowHead(p *engine.Plan) (figure, label, note string) {

@@ -83,59 +83,9 @@ func (m *markdown) order(s sheet) {
 	m.para("## Order of work")
 	var lines []string
 	for i, st := range s.Order {
-		line := fmt.Sprintf("%d. [ ] **%s**", i+1, st.Title)
+		line := fmt.Sprintf("%d. %s**%s**", i+1, strings.Repeat("[ ] ", len(st.Boxes)), st.Title)
 		if st.Text != "" {
 			line += ": " + strings.ReplaceAll(st.Text, "\n\n", " ")
-		}
-		lines = append(lines, line)
-	}
-	m.list(lines)
-}
-
-func (m *markdown) hang(s sheet) {
-	if s.Rehang == "" {
-		return
-	}
-	m.para("## Hang again")
-	m.para(s.Rehang)
-	m.boxes("Needles that carry two", s.Doubled, s.Stitches)
-}
-
-func (m *markdown) needles(s sheet) {
-	if s.Stitches == 0 {
-		return
-	}
-	m.para("## The needles")
-	if len(lanesOf(s)) == 0 {
-		m.para(fmt.Sprintf("%s to %s, all in work; none is latched and no bump is hung.", engine.NeedleName(0, s.Stitches), engine.NeedleName(s.Stitches-1, s.Stitches)))
-	} else if lines, words := answer.CutStrip(s.plan, 5); lines != nil {
-		m.para("```\n" + strings.Join(lines, "\n") + "\n```")
-		m.para(words)
-	}
-	if len(s.Latch) > 0 {
-		m.para("**Drop and latch** " + s.LatchWords + ".")
-		m.boxes("Columns to latch", s.Latch, s.Stitches)
-	}
-	if len(s.Empty) > 0 {
-		m.para("**Leave out of work** " + s.EmptyWords + ".")
-		m.boxes("Needles out of work", s.Empty, s.Stitches)
-	}
-	if len(s.Hem) > 0 {
-		m.para("**Hang the hem** on " + s.HemWords + ".")
-		m.boxes("Bumps to hang", s.Hem, s.Stitches)
-	}
-}
-
-// boxes is a needle list with a box for each, ten to a line.
-func (m *markdown) boxes(title string, cols []int, stitches int) {
-	if len(cols) == 0 {
-		return
-	}
-	lines := []string{fmt.Sprintf("%s (%d):", title, len(cols)), ""}
-	for i := 0; i < len(cols); i += 10 {
-		line := "-"
-		for _, c := range cols[i:min(i+10, len(cols))] {
-			line += " [ ] " + engine.NeedleName(c, stitches)
 		}
 		lines = append(lines, line)
 	}
@@ -147,6 +97,7 @@ func (m *markdown) rows(s sheet) {
 		return
 	}
 	m.para("## Rows and tension")
+	m.para(s.RowsFor())
 	var lines []string
 	for _, g := range s.Groups {
 		line := "- " + g.Part
@@ -155,7 +106,7 @@ func (m *markdown) rows(s sheet) {
 		}
 		line += "**" + g.Words + "**:"
 		for _, r := range g.Rows {
-			line += fmt.Sprintf(" [ ] %d", r)
+			line += strings.Repeat(" [ ]", len(s.Boxes())) + fmt.Sprintf(" %d", r)
 		}
 		lines = append(lines, line)
 	}

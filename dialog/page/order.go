@@ -1,6 +1,7 @@
 package page
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,8 +11,11 @@ import (
 )
 
 // step is one step of the work: its title, and the sentences of it that carry
-// this plan's numbers.
-type step struct{ Title, Text string }
+// this plan's numbers. It has a box for each piece that goes through it.
+type step struct {
+	Title, Text string
+	Boxes       []int
+}
 
 // caution is one warning about hands, children or the work.
 type caution struct{ Title, Text string }
@@ -22,22 +26,72 @@ func order(v answer.Voice, p *engine.Plan) []step {
 		return nil
 	}
 	var steps []step
+	pieces := p.OnBed()
+	by := pieces[:1] // the pieces that go through a step, one for the whole band
 	for _, c := range stepCards(v, p) {
-		var texts []string
-		for _, para := range strings.Split(c.Text, "\n\n") {
-			if !strings.Contains(para, "{") {
-				continue
-			}
-			if t := v.Fill(para, p); t != "" {
-				texts = append(texts, t)
-			}
+		if slices.Contains(pieceFirst[:], c.ID) {
+			by = pieces
 		}
+		texts := numbered(c, func(para string) string { return fillPieces(v, para, p, by) })
 		if dial := foldDial(p); c.Fields["rows"] == "fold" && dial != "" {
 			texts = []string{dial}
 		}
-		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n")})
+		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n"), upTo(len(by))})
+		if strings.HasPrefix(c.ID, "sew-off") {
+			by = pieces[:1]
+		}
 	}
 	return steps
+}
+
+// pieceFirst are the steps with which each piece of a band begins; it ends
+// with being sewn off.
+var pieceFirst = [...]string{"hang-again", "pick-up-edge", "empty-needles"}
+
+// numbered are the paragraphs of a card that carry numbers, filled.
+func numbered(c rules.Card, filled func(string) string) []string {
+	var texts []string
+	for _, para := range strings.Split(c.Text, "\n\n") {
+		if !strings.Contains(para, "{") {
+			continue
+		}
+		if t := filled(para); t != "" {
+			texts = append(texts, t)
+		}
+	}
+	return texts
+}
+
+// fillPieces fills a paragraph with the numbers of each piece: once where all
+// say the same, and with those of the plan where no piece has its own.
+func fillPieces(v answer.Voice, para string, p *engine.Plan, pieces []*engine.Plan) string {
+	whole := v.Fill(para, p)
+	if len(pieces) == 1 {
+		return whole
+	}
+	var texts []string // each once
+	of := map[string][]int{}
+	for i, q := range pieces {
+		t := v.Fill(para, q)
+		if of[t] == nil {
+			texts = append(texts, t)
+		}
+		of[t] = append(of[t], i+1)
+	}
+	if len(texts) == 1 && texts[0] == whole {
+		return whole
+	}
+	if len(texts) == 1 {
+		return "Each piece: " + texts[0]
+	}
+	for i, t := range texts {
+		name := "Piece "
+		if len(of[t]) > 1 {
+			name = "Pieces "
+		}
+		texts[i] = name + answer.Counts(of[t]) + ": " + t
+	}
+	return strings.Join(texts, " ")
 }
 
 // foldDial is the setting for the fold row, "" where the dial is not known.

@@ -175,14 +175,15 @@ func TestTheBandLeansByItsAngle(t *testing.T) {
 
 func TestStagesAreSpelledOut(t *testing.T) {
 	for _, s := range odd {
-		_, p, _ := s.solve(t)
+		v, p, _ := s.solve(t)
 		switch s.name {
 		case "two stages":
 			require.Greater(t, p.Stages, 1)
-			words := rehang(p)
-			require.Contains(t, words, "Hanging 1, 190 stitches on ")
-			require.Contains(t, words, fmt.Sprintf("Hanging %d, ", p.Stages))
-			require.Contains(t, words, fmt.Sprintf(" on %d needles", p.BandStitches))
+			require.Contains(t, rehang(p), fmt.Sprintf("190 stitches on %d needles, in %d hangings", p.BandStitches, p.Stages))
+			hangs := bedParts(v, p)[0].Hangs
+			require.Len(t, hangs, len(p.Hangings))
+			require.Contains(t, hangs[0].Words, "190 stitches on ")
+			require.Contains(t, hangs[len(hangs)-1].Words, fmt.Sprintf(" on %d needles, ", p.BandStitches))
 		case "yoke too small":
 			require.Less(t, p.YokeDecreases, 0)
 			require.Empty(t, rehang(p))

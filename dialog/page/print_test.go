@@ -195,16 +195,22 @@ func checkNumbers(t *testing.T, pages []printedPage, s sheet) {
 			}
 		}
 	}
-	for _, list := range [][]int{s.Doubled, s.Latch, s.Hem} {
-		for _, name := range names(list, s.Stitches) {
-			needles[name]--
+	for _, b := range s.Parts {
+		lists := []needleList{b.Latch, b.Empty, b.Hem}
+		for _, h := range b.Hangs {
+			lists = append(lists, h.Boxes)
+		}
+		for _, l := range lists {
+			for _, name := range names(l.Cols, l.n) {
+				needles[name]--
+			}
+		}
+		for c := range b.n {
+			numbers[engine.NeedleName(c, b.n)[1:]]--
 		}
 	}
 	for name, n := range needles {
 		require.GreaterOrEqual(t, n, 0, "%s is missing from a list or small", name)
-	}
-	for c := range s.Stitches {
-		numbers[engine.NeedleName(c, s.Stitches)[1:]]--
 	}
 	for _, g := range s.Groups {
 		for _, r := range g.Rows {

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"fmt"
 	"strings"
 	"unicode"
 
@@ -18,17 +19,11 @@ type sheet struct {
 	Order        []step
 	Stitches     int
 	Rehang       string // in words, "" where nothing is hung again
-	Doubled      []int  // columns that carry two
+	Parts        []bedPart
 	DialHead     string
 	Groups       []group
-	LatchWords   string
-	Latch        []int // columns
-	EmptyWords   string
-	Empty        []int  // columns of a mock rib, out of work
 	KindNote     string // that a kind of band rests on our own figures
 	Fronts       *fronts
-	HemWords     string
-	Hem          []int // columns
 	Yoke         *yoke
 	Chart        *chart
 	Sizes        []size
@@ -50,11 +45,8 @@ func lay(v answer.Voice, p *engine.Plan, said engine.Inputs, n Notes) sheet {
 	v.Paper = true
 	s := sheet{
 		Title: "The neckband", Date: oneLine(n.Date), Supposed: supposed(v, p, n.Supposed), Under: under(v, p), Heads: heads(v, p), Warnings: v.Cautions(p),
-		Order: order(v, p), Stitches: p.BandStitches, Rehang: rehang(p), Doubled: answer.Doubled(p),
-		DialHead: dialHead(p), Groups: groups(p), Latch: p.RibColumns, Hem: p.HemColumns,
-		LatchWords: answer.NeedleRuns(p.RibColumns, p.BandStitches),
-		HemWords:   answer.NeedleRuns(p.HemColumns, p.BandStitches),
-		Empty:      p.EmptyColumns, EmptyWords: answer.NeedleRuns(p.EmptyColumns, p.BandStitches),
+		Order: order(v, p), Stitches: p.BandStitches, Rehang: rehang(p), Parts: bedParts(v, p),
+		DialHead: dialHead(p), Groups: groups(p),
 		KindNote: v.KindNote(p), Fronts: layFronts(v, p), Yoke: layYoke(v, p), Chart: layChart(v, p),
 		Sizes: sizes(v, p), Cautions: cautions(v, p), Assumed: assumed(v, p, said),
 		plan: p, voice: v,
@@ -68,6 +60,20 @@ func lay(v answer.Voice, p *engine.Plan, said engine.Inputs, n Notes) sheet {
 
 // Hundreds reports rows of three figures, which want wider boxes.
 func (s sheet) Hundreds() bool { return s.plan.TotalRows > 99 }
+
+// InPieces reports a band that the bed does not take in one.
+func (s sheet) InPieces() bool { return len(s.Parts) > 1 }
+
+// Boxes are those of each row: one for every piece of the band.
+func (s sheet) Boxes() []int { return upTo(max(1, len(s.Parts))) }
+
+// RowsFor says that every piece is knitted by the same rows, "" for one.
+func (s sheet) RowsFor() string {
+	if !s.InPieces() {
+		return ""
+	}
+	return fmt.Sprintf("The band is knitted in %d pieces, each by itself from hanging to sewing off, and each by these rows: a box for every piece. Then they are sewn together end to end.", len(s.Parts))
+}
 
 // oneLine is a name as one line of visible characters: control and format
 // characters could turn the page's own words around.

@@ -53,9 +53,6 @@ func marked(name, words string, cols []int, s sketch) lane {
 	}}
 }
 
-// strip is the bed of the neckband, nil where nothing happens on any needle.
-func strip(s sheet) []block { return bed(s.Stitches, lanesOf(s)) }
-
 // bed cuts n needles into stretches counted from the centre, so that none
 // crosses it.
 func bed(n int, lanes []lane) []block {
@@ -74,17 +71,17 @@ func bed(n int, lanes []lane) []block {
 	return blocks
 }
 
-func lanesOf(s sheet) []lane {
+func lanesOf(b bedPart) []lane {
 	var lanes []lane
 	for _, l := range []struct {
 		name, words string
 		cols        []int
 		sign        sketch
 	}{
-		{"two", "two: carries two stitches when the yoke is hung again", s.Doubled, twoSign},
-		{"latch", "latch: drop this column, latch it up from the front", s.Latch, latchSign},
-		{"out", "out: stays out of work, its stitch moved to its neighbour", s.Empty, outSign},
-		{"hem", "hem: hang the bump of the first band row here", s.Hem, hemSign},
+		{"two", "two: carries two stitches when the yoke is hung again", b.Doubled, twoSign},
+		{"latch", "latch: drop this column, latch it up from the front", b.Latch.Cols, latchSign},
+		{"out", "out: stays out of work, its stitch moved to its neighbour", b.Empty.Cols, outSign},
+		{"hem", "hem: hang the bump of the first band row here", b.Hem.Cols, hemSign},
 	} {
 		if len(l.cols) > 0 {
 			lanes = append(lanes, marked(l.name, l.words, l.cols, l.sign))
