@@ -81,6 +81,10 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.rowsOut(w)
 	case "latched":
 		return c.upTo(w)
+	case "all-but":
+		return c.allBut(w)
+	case "whether":
+		return c.whether(w)
 	case "undone":
 		return c.undone(w)
 	case "way":
@@ -122,6 +126,7 @@ func (c *turn) move(w where) (State, Reply) {
 func (c *turn) moved(w where, note string) (State, Reply) {
 	next := c.s
 	next.Making, next.Last = w.m, nil
+	c.reset = w.m.Row < c.s.Making.Row
 	c.s = c.s.changed(next)
 	if c.s.OnTable {
 		// what has now been knitted may rule out the what-if

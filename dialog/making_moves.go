@@ -23,6 +23,8 @@ func (c *turn) rows(w where) (State, Reply) {
 			return c.unsure(w.leftOf(w.at) + " Say the last needle done: *up to L20*.")
 		}
 		return c.moved(w.reach(w.m.Done+mv.Count), "")
+	case mv.What == "done" && w.at > last && len(w.along()) > 0:
+		return c.unsure(fmt.Sprintf("All %d rows of the band are knitted. You are at: %s", total, c.whereText()))
 	case mv.What == "done" && w.at < first && w.card().Fields["needles"] == "" && w.at > 0,
 		mv.What == "done" && w.at > last:
 		// rows of the waste yarn, the plain row, the closing row
@@ -119,7 +121,7 @@ func (c *turn) upTo(w where) (State, Reply) {
 		if c.m.Move.Count < 1 || c.m.Move.Count > len(cols) {
 			return c.unsure(fmt.Sprintf("There are %d here. Say the last one done: *up to %s*.", len(cols), engine.NeedleName(n-1, n)))
 		}
-		return c.moved(w.reach(c.m.Move.Count), note)
+		return c.reached(w, c.m.Move.Count, note)
 	}
 	col, ok := engine.NeedleColumn(c.m.Move.Needle, n)
 	if !ok {
@@ -131,9 +133,14 @@ func (c *turn) upTo(w where) (State, Reply) {
 		return c.moved(w, note)
 	}
 	if w.card().Fields["needles"] == "rehang" {
-		return c.moved(w.reach(before+col+1), note)
+		return c.reached(w, before+col+1, note)
 	}
-	return c.moved(w.reach(w.doneUpTo(col)), note)
+	return c.reached(w, w.doneUpTo(col), note)
+}
+
+// reached is the place with n needles of the step done but those left out.
+func (c *turn) reached(w where, n int, note string) (State, Reply) {
+	return c.moved(w.reach(n), joinNotes(note, c.leftOut(w, n)))
 }
 
 // reach is w with n of its needles done; all of them end the step.

@@ -15,6 +15,7 @@ type where struct {
 	order  []rules.Card   // those of this plan
 	at     int
 	m      Making
+	reset  bool // the dial is to be set anew
 }
 
 // span is a part of a step: what is done of the step before it and after it,

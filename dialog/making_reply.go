@@ -18,6 +18,7 @@ func (c *turn) stepReply(note string) (State, Reply) {
 	if w.m.Over {
 		return c.s, c.reply("step", c.overText(w))
 	}
+	w.reset = c.reset
 	return c.s, c.reply("step", c.stepText(w, note))
 }
 
@@ -84,7 +85,7 @@ func (w where) doNow(room bool) string {
 	s, i := w.part()
 	n := w.p.BandStitches
 	if w.card().Fields["rows"] != "" {
-		return answer.KnitRows(w.p.Tension(), w.m.Row, w.rowsOf(w.at).from+s.to)
+		return answer.KnitRows(w.p.Tension(), w.m.Row, w.rowsOf(w.at).from+s.to, w.reset)
 	}
 	from := max(s.from, w.done())
 	switch w.card().Fields["needles"] {

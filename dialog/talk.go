@@ -171,6 +171,7 @@ type turn struct {
 	warned  []Warned // cautions that it says in full
 	named   []string // cautions that it only names
 	solved  []solved
+	reset   bool // the place went back over rows: the dial stands where they left it
 }
 
 func (t *Talk) at(s State, said string) *turn {

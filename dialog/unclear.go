@@ -43,6 +43,7 @@ var problems = map[string]string{
 	"compare":           "I cannot set those beside each other; nothing is changed. Name two values of one thing: *compare 1x1 and 2x2*, *compare 5 and 7 buttonholes*.",
 	"swatch-weight":     "A weighed swatch tells the yarn only with its stitches and rows. For example: *a swatch of 50 stitches and 60 rows weighs 9 g*.",
 	"gauge-first":       "For that I need the stitch gauge first: it tells how wide those stitches lie in plain knitting. For example: *28 stitches in 10 cm*.",
+	"band-not-off":      "The band is still on the machine, where it measures nothing true: measure it sewn off and rested a day. To plan another neck say *neck 40 cm*.",
 	"nothing-on-table":  "There is no what-if on the table to drop.",
 	"nothing-to-revise": "I do not know which number you mean. Name it: for example *depth 10 rows*.",
 }

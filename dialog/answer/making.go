@@ -93,11 +93,12 @@ func RowSpan(from, to int) string {
 // and including to stand at one setting: the dial now, the rows, and the next
 // change before it comes. Clicks are ordered once, when they are due, and with
 // where the dial stands after them: an order read twice must not be done twice.
-func KnitRows(rows []engine.TensionRow, done, to int) string {
+// After rows were taken back (reset) the dial is set by its number, wherever it stands.
+func KnitRows(rows []engine.TensionRow, done, to int, reset bool) string {
 	now := rows[done]
 	var b strings.Builder
 	switch {
-	case done == 0:
+	case done == 0 || reset:
 		b.WriteString("Set " + setTo(now) + ". ")
 	case rows[done-1].Clicks != now.Clicks:
 		b.WriteString(upper(TurnTo(rows[done-1], now)) + " now" + standsThen(now) + ". ")

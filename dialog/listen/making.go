@@ -32,7 +32,7 @@ const mostWords = 6
 // precedence.
 func (r *reading) atMachine() (Meaning, bool) {
 	for _, reader := range []func() (Meaning, bool){
-		r.undone, r.finishedBand, r.dialAt, r.machine, r.stepDone, r.needleAsked, r.foldRow, r.wrongDial, r.wrongNeedle, r.tooManyRows, r.dropRows,
+		r.finishedBand, r.dialAt, r.machine, r.stepDone, r.needleAsked, r.foldRow, r.wrongDial, r.wrongNeedle, r.tooManyRows, r.dropRows,
 	} {
 		if m, ok := reader(); ok {
 			return m, true

@@ -27,6 +27,9 @@ const longest = 15
 // input.
 func (r *reading) finishedBand() (Meaning, bool) {
 	c, ok := r.cues[cameOut]
+	if ok && r.bandStillOn() {
+		return Meaning{Kind: Unclear, Problem: Problem{Code: "band-not-off"}}, true
+	}
 	told := !r.ctx.Making && (c.topic != "off" || r.l.has("finish", "finished") && r.l.has("band", "neckband"))
 	if !ok || !r.ctx.Knitted && !told || r.cue(Why) && r.asks() || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
 		return Meaning{}, false
@@ -40,6 +43,15 @@ func (r *reading) finishedBand() (Meaning, bool) {
 	}
 	m.After.Fronts = r.withFronts()
 	return m, true
+}
+
+// bandStillOn: "the band measures 40 cm" while it is on the machine.
+func (r *reading) bandStillOn() bool {
+	if !r.ctx.Making || r.ctx.Off || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) || r.cue(Why) || !r.l.has("band", "neckband") ||
+		!r.l.has("measur", "come", "came") || r.l.has("should", "shall", "must", "will", "want", "need", "like") {
+		return false
+	}
+	return r.measures() != Finished{}
 }
 
 // withFronts tells whether the line speaks of a neck with or without its front

@@ -17,7 +17,8 @@ func (r *reading) settled(m Meaning) Meaning {
 			m = a
 		}
 	}
-	if m.Kind == Trouble && m.Card == "lost-place" && r.ctx.Making || r.asksWhetherDone(m) {
+	m = r.checked(m)
+	if m.Kind == Trouble && m.Card == "lost-place" && r.ctx.Making {
 		return Meaning{Kind: Step, Move: Move{What: "where"}} // her place is kept
 	}
 	if m.Kind == Trouble {

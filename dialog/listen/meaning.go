@@ -69,14 +69,15 @@ type Set struct {
 
 // Move is where the knitter wants to go, or says she is, in the making.
 type Move struct {
-	What   string // next finished back where repeat skip start done undone row ripped latched way goto spoils
-	Count  int    // rows done
-	Row    int    // the row she is on
-	Needle string // the needle she has come to
-	Step   string // the step's id
-	Done   bool   // row: it is knitted, not being knitted
-	Along  string // latched: the steps along the needles it may be ("latch", "hem rehang")
-	Way    string // way: the side from which the columns are worked
+	What   string   // next finished back where repeat skip start done undone row ripped latched way goto spoils
+	Count  int      // rows done
+	Row    int      // the row she is on
+	Needle string   // the needle she has come to
+	Except []string // latched, all-but: needles that are not done
+	Step   string   // the step's id
+	Done   bool     // row: it is knitted, not being knitted
+	Along  string   // latched: the steps along the needles it may be ("latch", "hem rehang")
+	Way    string   // way: the side from which the columns are worked
 }
 
 // Problem says why a line has no meaning, with the parts of the sentence.

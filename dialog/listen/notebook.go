@@ -17,6 +17,9 @@ func (r *reading) notebook() (Meaning, bool) {
 	if r.ctx.Open == "keep" && c.topic == "leave" && r.l.has("mine", "it", "that", "old", "first") {
 		return Meaning{}, false // "leave mine": the what-if is dropped, nobody goes
 	}
+	if c.topic == "leave" && r.ctx.Making && len(r.l.quantities()) == 1 && !r.badRow() && r.l.has("row") {
+		return Meaning{}, false // "I must go to row 10"
+	}
 	if s, ok := r.cues[Show]; ok && s.weight >= c.weight {
 		return Meaning{}, false
 	}

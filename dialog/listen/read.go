@@ -115,6 +115,7 @@ func (r *reading) first(readers ...reader) (Meaning, bool) {
 func (r *reading) justAsked() (Meaning, bool) {
 	return r.first(
 		(*reading).amount,
+		(*reading).progress,
 		(*reading).decidedAnd,
 		(*reading).andThen,
 		(*reading).chat,
