@@ -24,7 +24,7 @@ func (c *turn) echo(a applied) string {
 	}
 	text := "(" + strings.Join(parts, "; ") + ")"
 	if len(c.m.Left) > 0 {
-		text += "\n\nI did not take: *" + strings.Join(c.m.Left, "*, *") + "*. Say what it is of."
+		text += "\n\n" + c.notTaken()
 	}
 	if a.offMark {
 		text += "\n\n" + c.betweenMarks(a.in)
@@ -35,6 +35,13 @@ func (c *turn) echo(a applied) string {
 			card.Label, c.span(k, card.Usual))
 	}
 	return text
+}
+
+// notTaken begins the sentence that names what was typed and not taken.
+const notTaken = "I did not take: "
+
+func (c *turn) notTaken() string {
+	return notTaken + "*" + strings.Join(c.m.Left, "*, *") + "*. Say what it is of."
 }
 
 // last reports whether set i is the last one for its key.

@@ -131,7 +131,7 @@ func (c *turn) moved(w where, note string) (State, Reply) {
 	if c.s.OnTable {
 		// what has now been knitted may rule out the what-if
 		if why := c.blockedByMaking(applied{in: c.s.Table}); why != "" {
-			c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+			c.s = c.s.asBefore()
 			note += " The what-if is off the table. " + why
 		}
 	}

@@ -18,6 +18,7 @@ type State struct {
 	OnTable bool          // a what-if stands
 	Table   engine.Inputs // its inputs
 	Chain   []engine.Key  // what was supposed in it, in order
+	Aside   *Aside        // how talk stood before it, nil where no what-if stands
 
 	Skipped []string     // questions left for later
 	Misses  int          // lines not understood in a row
@@ -35,6 +36,38 @@ type State struct {
 	before *State  // the state before the last change
 	memo   *solved // the plan that stands, worked out in the turn before
 	undone *State  // the state that the last undo left; nil once something else has changed
+}
+
+// Aside is what a what-if changes in how one talks and not in the plan, to be
+// given back when it is dropped.
+type Aside struct {
+	Unit   string       `json:"unit,omitempty"`
+	Topic  engine.Key   `json:"topic,omitempty"`
+	WhyKey engine.Key   `json:"why,omitempty"`
+	Last   []listen.Set `json:"last,omitempty"`
+}
+
+// supposing is s with a what-if on the table.
+func (s State) supposing(in engine.Inputs, chain []engine.Key) State {
+	if !s.OnTable {
+		s.Aside = &Aside{s.Unit, s.Topic, s.WhyKey, s.Last}
+	}
+	s.OnTable, s.Table, s.Chain = true, in, chain
+	return s
+}
+
+// settled is s without its what-if, which was kept.
+func (s State) settled() State {
+	s.OnTable, s.Table, s.Chain, s.Aside = false, engine.Inputs{}, nil, nil
+	return s
+}
+
+// asBefore is s without its what-if, as it stood before it.
+func (s State) asBefore() State {
+	if s.OnTable && s.Aside != nil {
+		s.Unit, s.Topic, s.WhyKey, s.Last = s.Aside.Unit, s.Aside.Topic, s.Aside.WhyKey, s.Aside.Last
+	}
+	return s.settled()
 }
 
 // Making is where the knitter stands in the order of work.
@@ -69,6 +102,7 @@ type stateJSON struct {
 	Table   map[string]string `json:"table,omitempty"`
 	OnTable bool              `json:"on_table,omitempty"`
 	Chain   []engine.Key      `json:"chain,omitempty"`
+	Aside   *Aside            `json:"aside,omitempty"`
 	Skipped []string          `json:"skipped,omitempty"`
 	Misses  int               `json:"misses,omitempty"`
 	Last    []listen.Set      `json:"last,omitempty"`
@@ -87,7 +121,8 @@ type stateJSON struct {
 // MarshalJSON writes the state for the notebook.
 func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
-		Turn: s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
+		Aside: s.Aside,
+		Turn:  s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
 		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Making: s.Making, Warned: s.Warned, Depth: s.Depth,
 		Undone: s.undone != nil, Redone: s.Redone,
 	})
@@ -103,7 +138,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
 		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Making: j.Making, Warned: j.Warned, Depth: j.Depth,
-		Redone: j.Redone,
+		Redone: j.Redone, Aside: j.Aside,
 	}
 	if j.Undone {
 		s.undone = &State{} // to be found again among the states before it

@@ -136,23 +136,46 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 		next.Unit = s.Unit
 	}
 	next = c.withMemo(c.withWarned(next))
+	reply.Markdown = c.leftOut(reply)
 	if c.m.Then != "" && reply.Kind != "unclear" {
-		return t.andThen(next, reply, c.m.Then)
+		return t.andThen(next, reply, c.m.Then, t.open(s))
 	}
 	return next, reply
 }
 
-// andThen answers what a line asks for besides its values, once they stand.
-func (t *Talk) andThen(s State, first Reply, then string) (State, Reply) {
+// leftOut is the reply with the numbers named that nothing was made of.
+func (c *turn) leftOut(r Reply) string {
+	if len(c.m.Left) == 0 || r.Kind == "unclear" || strings.Contains(r.Markdown, notTaken) {
+		return r.Markdown
+	}
+	return c.notTaken() + "\n\n" + r.Markdown
+}
+
+// andThen answers what a line asks for besides its values, once they stand; a
+// question about what was asked is of the question that was open before them.
+func (t *Talk) andThen(s State, first Reply, then, asked string) (State, Reply) {
 	c := t.at(s, first.Said)
 	question := c.question()
-	c.m = t.hear(then, c.context())
+	ctx := c.context()
+	if asked != "" && asked != "keep" {
+		ctx.Open = asked
+	}
+	c.m = t.hear(then, ctx)
+	if c.m.Kind == listen.Measure && len(c.m.Keys) == 0 && asked != "" && ctx.Open == asked {
+		c.m.Keys = []engine.Key{questionKey(asked)}
+	}
+	if c.m.Kind != listen.Measure && ctx.Open != t.open(s) {
+		c.m = t.hear(then, c.context())
+	}
 	next, r := c.run()
 	if r.Kind == "unclear" {
 		return s, first
 	}
 	r.Kind, r.Changes = first.Kind, first.Changes
 	r.Markdown = strings.TrimSuffix(first.Markdown, "\n\n"+question) + "\n\n" + r.Markdown
+	if r.Answer == nil {
+		r.Answer = first.Answer
+	}
 	return c.withWarned(next), r
 }
 

@@ -1,11 +1,13 @@
 package dialog
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
 	"foldrow/dialog/answer"
 	"foldrow/dialog/listen"
+	"foldrow/dialog/listen/quantity"
 	"foldrow/engine"
 )
 
@@ -29,9 +31,7 @@ func (c *turn) onWhatIf() (State, Reply) {
 		return c.backAtPlan(a)
 	}
 	prev := c.supposedBefore()
-	next := c.s
-	next.OnTable, next.Table = true, a.in
-	next.Chain = joined(c.s.Chain, a.keys)
+	next := c.s.supposing(a.in, joined(c.s.Chain, a.keys))
 	next.Unit, next.Topic, next.Last = c.unitAfter(), topicOf(a.keys), nil
 	c.s = next
 	for _, k := range next.Chain {
@@ -76,7 +76,7 @@ func (c *turn) differencesFrom(prev *engine.Plan) string {
 // backAtPlan: "no, stay with 1x1" supposes what stands already, so that nothing
 // lies on the table any more.
 func (c *turn) backAtPlan(a applied) (State, Reply) {
-	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	c.s = c.s.asBefore()
 	return c.s, c.reply("drop", c.echo(a)+"\n\nThat is the plan as it stands: the what-if is off the table.")
 }
 
@@ -157,12 +157,10 @@ func (c *turn) onKeep() (State, Reply) {
 
 // takeTable makes the what-if the plan and says what was kept.
 func (c *turn) takeTable() string {
-	next := c.s
-	next.Said, next.OnTable, next.Table, next.Chain = c.s.Table, false, engine.Inputs{}, nil
+	next := c.s.settled()
+	next.Said = c.s.Table
 	chain := c.s.Chain
-	prev := c.s
-	prev.OnTable, prev.Table, prev.Chain = false, engine.Inputs{}, nil
-	c.s = prev.changed(next)
+	c.s = c.s.asBefore().changed(next)
 	var parts []string
 	for _, k := range chain {
 		c.change(k, c.s.Said)
@@ -185,7 +183,7 @@ func (c *turn) onDrop() (State, Reply) {
 
 // clearTable drops the what-if and says so.
 func (c *turn) clearTable() string {
-	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	c.s = c.s.asBefore()
 	return "Dropped"
 }
 
@@ -214,7 +212,7 @@ func (c *turn) onUndo() (State, Reply) {
 	}
 	left := c.s // with its what-if, to be brought back
 	if c.s.OnTable {
-		c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+		c.s = c.s.asBefore()
 		if c.m.Count <= 1 {
 			return c.s, c.reply("undo", "The what-if is off the table; the plan stands as before.")
 		}
@@ -230,11 +228,13 @@ func (c *turn) onUndo() (State, Reply) {
 	if steps == 0 {
 		return c.s, c.reply("undo", "There is nothing to take back.")
 	}
-	taken := c.voice().Changed(c.kept(), c.s.Said, now.Said)
-	was := c.s.Making
+	stood, said, was := c.kept(), c.s.Said, c.s.Making
 	c.s = now
+	v := c.voice() // in the unit that holds again
+	v.Unit = quantity.Unit(cmp.Or(now.Unit, left.Unit, string(v.Unit)))
+	taken := v.Changed(stood, said, now.Said)
 	c.s.undone = &left
-	c.s.OnTable, c.s.Table, c.s.Chain = false, engine.Inputs{}, nil
+	c.s = c.s.asBefore()
 	text := "Taken back"
 	if steps > 1 {
 		text += fmt.Sprintf(" (%s)", answer.Count(steps, "step", "steps"))

@@ -205,6 +205,8 @@ func (v Voice) Changed(from *engine.Plan, was, now engine.Inputs) string {
 			parts = append(parts, v.Label(k)+" "+old+", now open again")
 		case v.Value(after, k) == "":
 			parts = append(parts, v.Label(k))
+		case !now.Has(k) && v.Value(after, k) == old:
+			parts = append(parts, v.Label(k)+" "+old+", the default again")
 		default:
 			parts = append(parts, v.Label(k)+" is "+v.Value(after, k)+" again")
 		}

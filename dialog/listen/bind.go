@@ -20,6 +20,7 @@ type binder struct {
 	sets    []Set
 	at      []int // token of each set
 	problem Problem
+	inList  bool // answers told in the order of the questions: what is left over answers none
 	hearing bool // a value of others, or of another time, was put aside
 }
 
@@ -28,11 +29,13 @@ type binder struct {
 func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b := &binder{x: x, l: l, ctx: ctx, asked: asked,
 		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
+	b.balls()
 	b.notOurs()
 	b.takeBack()
 	b.holes()
 	b.marksBetween()
 	b.wearer()
+	b.frontPair()
 	b.phrasings()
 	b.marks()
 	b.choices()
@@ -45,6 +48,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.shares()
 	b.named()
 	b.others()
+	b.inOrder()
 	b.byUnit()
 	b.others()
 	b.fronts()

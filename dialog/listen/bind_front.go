@@ -28,7 +28,7 @@ func (b *binder) fronts() {
 		}
 	}
 	for i, s := range b.sets {
-		if k := b.frontKey(s.Key); k != s.Key && !b.has(k) {
+		if k := b.frontKey(s.Key); k != s.Key && !b.has(k) && !(gaugeOf(k) && b.mainGauge(b.at[i])) {
 			if s.Key == engine.NeedlePitch { // from mm
 				b.sets[i].Value = s.Value.Div(ten)
 			}
@@ -52,6 +52,31 @@ func (b *binder) fronts() {
 			b.addOnce(engine.FrontCount, i)
 		}
 	}
+}
+
+func gaugeOf(k engine.Key) bool { return k == engine.FrontGauge || k == engine.FrontRowGauge }
+
+// mainGauge: while the garment's own gauge is still to be told, the one at token
+// i is the front bands' only where its own part of the line says so: "28/40, 42,
+// 1x1, 3, 7 buttons" tells of the garment.
+func (b *binder) mainGauge(i int) bool {
+	if b.ctx.Open != "garment" && b.ctx.Open != "gauge" {
+		return false
+	}
+	t := b.l.tokens
+	from, to := i, i+1
+	for from > b.l.begin && !(t[from].stop && t[from-1].q != nil) {
+		from--
+	}
+	for to < len(t) && !t[to].stop {
+		to++
+	}
+	for _, w := range t[from:to] {
+		if w.q == nil && oneOf(w.stem, []string{"front", "button", "buttonhol", "buttonhole", "placket"}) {
+			return b.has(engine.KeyGarment) && !oneOf(w.stem, []string{"front"})
+		}
+	}
+	return true
 }
 
 // holes: a number right before "buttons" or "buttonholes" counts them, whatever

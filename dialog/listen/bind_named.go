@@ -53,6 +53,15 @@ func (b *binder) mayName(i int, m mention) bool {
 	if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
 		return false // "28 sts, rows not counted yet"
 	}
+	if b.ofThings(i) && m.from > i+1 {
+		return false // "2 kids and the yarn"
+	}
+	if q := b.l.tokens[i].q; m.key == engine.FrontBand && (q.Pair && q.Unit == "" || m.to < i && b.l.tokens[m.to].q != nil && b.l.tokens[m.to].q.Pair) {
+		return false // "front bands 30/42, 42"
+	}
+	if n := m.from - 1; n >= 0 && n != i && b.l.tokens[n].q != nil && b.used[n] && b.countedAt(n) {
+		return false // "3, 7 buttons"
+	}
 	if b.servedByWords(m) {
 		return false // "30 stitches, and hang every bump"
 	}
@@ -70,6 +79,16 @@ func (b *binder) mayName(i int, m mention) bool {
 		return false // "42, and the gauge is 27/39"
 	}
 	return true
+}
+
+// countedAt: the number at token i was taken for the count of something.
+func (b *binder) countedAt(i int) bool {
+	for n, at := range b.at {
+		if at == i && b.x.spans[b.sets[n].Key].Dimension == rules.Stitches && b.l.tokens[i].q.Unit == "" {
+			return true
+		}
+	}
+	return false
 }
 
 // lacking: "rows later": the number of what is named is not there yet.

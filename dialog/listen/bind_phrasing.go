@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"foldrow/engine"
+	"foldrow/rules"
 )
 
 // phrasings binds by rules/phrases.md, the wordiest phrasing first.
@@ -77,8 +78,8 @@ func (b *binder) slotValue(h hit, k engine.Key) (int, bool) {
 			return 0, false
 		}
 		if q != nil {
-			if b.countsThings(i, k) {
-				return 0, false
+			if b.countsThings(i, k) || q.Pair && q.Unit == "" && measureOf(b.x.spans[k].Dimension) && b.x.spans[k].Dimension != rules.Gauge {
+				return 0, false // "front bands 30/42" are no width
 			}
 			if plus := strings.HasPrefix(b.l.tokens[i].text, "plus"); plus && i > h.from && k != engine.Ease {
 				return 0, false

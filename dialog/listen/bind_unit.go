@@ -17,7 +17,7 @@ func (b *binder) byUnit() {
 			b.used[i] = true // the length that the gauge is counted over, said once more
 			continue
 		}
-		if b.openTakes(i) || b.doubtful(i) {
+		if b.ofThings(i) || b.openTakes(i) || b.doubtful(i) {
 			continue
 		}
 		switch {
@@ -147,7 +147,10 @@ func (b *binder) doubtful(i int) bool {
 	if !b.has(k) && !(b.ctx.Open == "gauge" && b.has(engine.StitchGauge)) {
 		return false
 	}
-	if b.depthBeside(k, i) {
+	if b.inList {
+		return false // named as not taken
+	}
+	if b.depthBeside(k, i) || b.yokeBeside(k, i) {
 		return true
 	}
 	if s, p := b.x.value(k, q, b.ctx); q.Unit != "" && p.Code == "" && b.ctx.Open != "gauge" && !within(s.Value, b.x.spans[k].Possible) || b.gaugeTold() && isLength(q.Unit) {
@@ -176,6 +179,17 @@ func (b *binder) depthBeside(open engine.Key, i int) bool {
 	}
 	s, p := b.x.value(engine.Depth, q, b.ctx)
 	return p.Code == "" && within(s.Value, b.x.spans[engine.Depth].Usual) && b.add(engine.Depth, i, 0)
+}
+
+// yokeBeside: in "3, 144" the second number is no depth and is usual for what
+// is told next, the stitches that wait.
+func (b *binder) yokeBeside(open engine.Key, i int) bool {
+	q := b.l.tokens[i].q
+	if open != engine.Depth || q.Unit != "" || q.Words || b.has(engine.YokeStitches) || !q.Value.IsInt() || !b.byItself(i) {
+		return false
+	}
+	s, p := b.x.value(engine.Depth, q, b.ctx)
+	return p.Code == "" && !within(s.Value, b.x.spans[engine.Depth].Possible) && within(q.Value, b.x.spans[engine.YokeStitches].Usual) && b.add(engine.YokeStitches, i, 0)
 }
 
 // strangeAfter: a word that rules/ does not know stands where the unit would,

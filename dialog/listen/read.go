@@ -139,6 +139,7 @@ func (r *reading) oneTopic() (Meaning, bool) {
 		(*reading).toldByMe,
 		(*reading).spreadAsked,
 		(*reading).rowAsked,
+		(*reading).startAt,
 		(*reading).yarnCount,
 		(*reading).yarnAsked,
 		(*reading).tightnessMeans,

@@ -96,6 +96,10 @@ func joins(mark string) bool {
 	return oneOf(mark, ",", ";", "/", "x", "-", ":", "(", ")", "[", "]", "=", "&", "~", "'", `"`, "quote", "|", ">", "<", "→")
 }
 
+// noPart is a number that no part of a measurement has, so that it counts
+// something: "3cm 144".
+const noPart = 60
+
 // dangling reports a bare number right behind a length: "1 inch 5" could be
 // one inch and five eighths, or two answers; "41 cm 2.6 deep" are two.
 func (s *scanner) dangling(a, b item) bool {
@@ -103,5 +107,5 @@ func (s *scanner) dangling(a, b item) bool {
 		return false
 	}
 	return a.Problem == "" && isLength(a.Unit) && !a.IsRate() && b.Problem == "" && b.bare() && b.from == a.to &&
-		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged
+		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged && b.Value.Less(engine.Int(noPart))
 }
