@@ -136,15 +136,15 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 		next.Unit = s.Unit
 	}
 	next = c.withMemo(c.withWarned(next))
-	reply.Markdown = c.leftOut(reply)
+	reply.Markdown = c.withLeft(reply)
 	if c.m.Then != "" && reply.Kind != "unclear" {
 		return t.andThen(next, reply, c.m.Then, t.open(s))
 	}
 	return next, reply
 }
 
-// leftOut is the reply with the numbers named that nothing was made of.
-func (c *turn) leftOut(r Reply) string {
+// withLeft is the text of the reply with the numbers named that nothing was made of.
+func (c *turn) withLeft(r Reply) string {
 	if len(c.m.Left) == 0 || r.Kind == "unclear" || strings.Contains(r.Markdown, notTaken) {
 		return r.Markdown
 	}

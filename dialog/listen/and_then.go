@@ -17,8 +17,8 @@ var (
 // andThen: "3 cm and show the needles", "42 cm, why do you ask?", "what is a
 // purl and neck 45" say a value and ask for something with it.
 func (r *reading) andThen() (Meaning, bool) {
-	if len(r.b.sets) == 0 && len(r.l.quantities()) == 0 {
-		return Meaning{}, false // no value to take
+	if len(r.b.sets) == 0 && len(r.l.quantities()) == 0 || r.b.has(engine.KeyChart) {
+		return Meaning{}, false // no value to take, or dots that part nothing
 	}
 	t := r.l.tokens
 	supposed := r.beginsWith([]string{"what", "if"}) || r.beginsWith([]string{"what", "about"})
@@ -129,7 +129,7 @@ func (r *reading) askedThenSaid() (Meaning, bool) {
 			continue
 		}
 		m := r.x.read(r.x.line(said), r.ctx)
-		if m.Kind != Values || m.Then != "" || !r.stated(m) || len(r.x.line(said).quantities()) == 0 && !ofInterview(m) {
+		if m.Kind != Values || m.Then != "" || !r.saidOutright(m) || len(r.x.line(said).quantities()) == 0 && !ofInterview(m) {
 			continue
 		}
 		if q := r.x.read(head, r.ctx); r.askedBeside(q) || q.Kind == Show || q.Kind == Why {
@@ -145,9 +145,9 @@ func ribOnly(l *Line) bool {
 	return !slices.ContainsFunc(l.quantities(), func(i int) bool { return !l.tokens[i].q.Rib })
 }
 
-// stated: what is set is named, or answers the open question, so that it is no
+// saidOutright: what is set is named, or answers the open question, so that it is no
 // part of the question beside it.
-func (r *reading) stated(m Meaning) bool {
+func (r *reading) saidOutright(m Meaning) bool {
 	for _, s := range m.Sets {
 		if s.Near == 0 && OpenOf(s.Key) != r.ctx.Open {
 			return false

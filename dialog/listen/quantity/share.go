@@ -107,5 +107,5 @@ func (s *scanner) dangling(a, b item) bool {
 		return false
 	}
 	return a.Problem == "" && isLength(a.Unit) && !a.IsRate() && b.Problem == "" && b.bare() && b.from == a.to &&
-		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged && b.Value.Less(engine.Int(noPart))
+		!b.Words && !b.Rib && !b.Pair && !b.Range && b.Sign == 0 && !b.Hedged && (a.Unit == Metre || b.Value.Less(engine.Int(noPart)))
 }
