@@ -17,8 +17,8 @@ var (
 // andThen: "3 cm and show the needles", "42 cm, why do you ask?", "what is a
 // purl and neck 45" say a value and ask for something with it.
 func (r *reading) andThen() (Meaning, bool) {
-	if len(r.b.sets) == 0 && len(r.l.quantities()) == 0 || r.b.has(engine.KeyChart) {
-		return Meaning{}, false // no value to take, or dots that part nothing
+	if len(r.b.sets) == 0 && len(r.l.quantities()) == 0 {
+		return Meaning{}, false // no value to take
 	}
 	t := r.l.tokens
 	supposed := r.beginsWith([]string{"what", "if"}) || r.beginsWith([]string{"what", "about"})
@@ -149,7 +149,7 @@ func ribOnly(l *Line) bool {
 // part of the question beside it.
 func (r *reading) saidOutright(m Meaning) bool {
 	for _, s := range m.Sets {
-		if s.Near == 0 && OpenOf(s.Key) != r.ctx.Open {
+		if s.Near == 0 && OpenOf(s.Key) != r.ctx.Open || s.Text != "" {
 			return false
 		}
 	}
