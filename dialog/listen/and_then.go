@@ -129,7 +129,7 @@ func (r *reading) askedThenSaid() (Meaning, bool) {
 			continue
 		}
 		m := r.x.read(r.x.line(said), r.ctx)
-		if m.Kind != Values || m.Then != "" || !r.saidOutright(m) || len(r.x.line(said).quantities()) == 0 && !ofInterview(m) {
+		if m.Kind != Values || m.Topic != "" || m.Then != "" || !r.saidOutright(m) || len(r.x.line(said).quantities()) == 0 && !ofInterview(m) {
 			continue
 		}
 		if q := r.x.read(head, r.ctx); r.askedBeside(q) || q.Kind == Show || q.Kind == Why {
