@@ -61,8 +61,8 @@ func TestFronts(t *testing.T) {
 		{"why the pick-up ratio", "why", nil, map[string]any{"front_ratio": "7 of 10"}, "155 / (208 + 13) = 0.7014"},
 		{"how wide is the front band", "number", nil, nil, ""},
 		{"how many rows for the front band", "number", nil, map[string]any{"front_layer_rows": 12}, "12 rows a layer"},
-		{"how much yarn for the front bands", "number", nil, map[string]any{"front_yarn": 114.2713}, ""},
-		{"how much yarn for everything", "number", nil, map[string]any{"all_yarn": 153.6271}, "its closing row"},
+		{"how much yarn for the front bands", "number", nil, map[string]any{"front_yarn": 116.3383}, ""},
+		{"how much yarn for everything", "number", nil, map[string]any{"all_yarn": 155.6941}, "its closing row"},
 	} {
 		t.Run(tt.said, func(t *testing.T) {
 			tk := talk(t)

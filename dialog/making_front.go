@@ -111,10 +111,7 @@ func (w where) frontDial() string {
 // down past a hole, so what lies below it is latched first.
 func (w where) makeHoles(row int) string {
 	f := w.p.Front
-	on := "at the pins"
-	if f.Pieces == 1 {
-		on = "lower end left: " + answer.HoleNeedleList(f)
-	}
+	on := "lower end left: " + answer.HoleNeedleList(f)
 	text := fmt.Sprintf("Before row %d the holes, %s. ", row, on)
 	if max(f.Spec.Size, 1) == 1 {
 		text += "Move each stitch to its neighbour; leave its needle working."

@@ -81,8 +81,11 @@ func (w where) parts() []span {
 		return w.rowParts()
 	}
 	var out []span
-	if w.onFront() {
+	switch {
+	case w.onFront():
 		out = w.frontParts()
+	case w.joins():
+		out = w.joinParts()
 	}
 	switch card.Fields["needles"] {
 	case "rehang":

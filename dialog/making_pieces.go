@@ -27,8 +27,8 @@ func (c *turn) piecesText(p *engine.Plan) string {
 	bed := c.voice().Value(p, engine.BedNeedles)
 	if v, ok := p.Value(engine.BandShares); ok {
 		c.answer(engine.BandShares, v)
-		return fmt.Sprintf("%d stitches do not fit %s at once, so the band is planned in **%s**. Each piece goes through all steps by itself, then they are sewn together end to end; *show the needles* lists both the needles and the columns of each.",
-			p.BandStitches, bed, answer.Span(p))
+		return fmt.Sprintf("%d stitches do not fit %s at once, so the band is planned in **%s**. Each piece goes through all steps by itself. Then %s. *Show the needles* lists the needles and the columns of each.",
+			p.BandStitches, bed, answer.Span(p), answer.Joints(p))
 	}
 	return fmt.Sprintf("The band's %d stitches fit %s in one piece, and are planned so.", p.BandStitches, bed)
 }
@@ -63,7 +63,7 @@ func (w where) hangings() []engine.Hanging {
 			m[i] = 1
 		}
 	}
-	return []engine.Hanging{{Round: 1, Rounds: 1, Piece: 1, Pieces: 1, Map: m}}
+	return []engine.Hanging{{Round: 1, Rounds: 1, Piece: 1, Pieces: 1, Map: m, From: 1}}
 }
 
 // hangingAt is the hanging of which needle n of the step is part, and the
@@ -123,11 +123,14 @@ func namedOf(m []int) []int {
 // hangNow names the needles to hang and those of them that carry two.
 func (w where) hangNow(from, to int) string {
 	h, before := w.hangingAt(from)
-	n := len(h.Map)
+	n, lead := len(h.Map), ""
 	from, to = from-before, to-before
-	text := "Hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
+	if s := w.placeNow(h); from == 0 && s != "" {
+		lead = s + " "
+	}
+	text := lead + "Hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
 	if h.Rounds*h.Pieces > 1 {
-		text = title(answer.HangingName(h)) + ": hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
+		text = title(answer.HangingName(h)) + ": " + lower(lead+"Hang ") + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
 	}
 	if h.Stitches() == n {
 		return text + ", one stitch on each." + w.plainRow(h, to)

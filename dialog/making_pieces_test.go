@@ -50,26 +50,100 @@ func TestNoNeedleOffTheBed(t *testing.T) {
 	}
 }
 
-// 154 stitches of 2x2 on 150 needles are two pieces of 77, each through all
-// its steps: from 180 on the yoke 90 for each, so 13 pairs; 38 columns each.
+// 154 stitches of 2x2 on 150 needles are two pieces of 77, each with a stitch
+// for the seam between them: from 180 on the yoke 90 for each 78, so 12 pairs;
+// 38 columns each.
 func TestMakingInPieces(t *testing.T) {
 	tk := talk(t)
 	s, _ := tk.Begin()
-	s, r := say(t, tk, s, "pullover", "30/42", "50.2 cm", "2x2", "4.5 cm", "180 on the yoke", "start knitting", "start from hang again")
+	s, r := say(t, tk, s, "pullover", "30/42", "50.2 cm", "2x2", "4.5 cm", "180 on the yoke", "start knitting")
+	require.Contains(t, r.Markdown, "L45 to R45 for each part of the yoke and L39 to R39 for each piece of the band")
+	require.Contains(t, r.Markdown, "all 90 needles")
+	s, r = say(t, tk, s, "next")
+	require.Contains(t, r.Markdown, "1 to 90 (L45 to R45), 91 to 180 (L45 to R45)")
+	s, r = say(t, tk, s, "start from hang again")
 	require.Contains(t, r.Markdown, "Hang again with the decreases, piece 1 of 2")
-	require.Contains(t, r.Markdown, "Hang L39 to")
-	require.Contains(t, r.Markdown, "Pairs in all: 13")
+	require.Contains(t, r.Markdown, "Yoke stitches 1 to 90, from the left. R39 goes into the join. Hang L39 to")
+	require.Contains(t, r.Markdown, "Pairs in all: 12")
 	s, r = say(t, tk, s, "start from the latching")
 	require.Contains(t, r.Markdown, "of 38: L37 L36")
-	// The tail is 3 * 77 * 0.65 + 30 = 180.15 cm.
+	// The tail is 3 * 78 * 0.65 + 30 = 182.1 cm.
 	s, r = say(t, tk, s, "start from sewing off")
-	require.Contains(t, r.Markdown, "The tail: 181 cm")
+	require.Contains(t, r.Markdown, "The tail: 183 cm")
 	s, r = say(t, tk, s, "next")
 	require.Contains(t, r.Markdown, "Hang again with the decreases, piece 2 of 2")
+	require.Contains(t, r.Markdown, "Yoke stitches 91 to 180, from the left. L39 goes into the join.")
 	s, r = say(t, tk, s, "back")
 	require.Contains(t, r.Markdown, "Sew the stitches off with backstitch, piece 1 of 2")
 	s, r = say(t, tk, s, "next", "start from sewing off", "next")
 	require.Contains(t, r.Markdown, "Check before anything is pulled")
+	require.Contains(t, r.Markdown, "Aim: 50.7 cm end to end. That is all 2 pieces")
+	s, r = say(t, tk, s, "next", "next")
+	require.Contains(t, r.Markdown, "Join 1 of 1: the right end of piece 1, as it hung, to the left end of piece 2. 1 stitch of each inside.")
+	require.Contains(t, r.Markdown, "Caution:")
+	s, _ = say(t, tk, s, "next", "next")
+	require.Equal(t, "close-ends", s.Making.Step)
+}
+
+// TestJoinsOneByOne: three pieces of a cardigan have two joins, each told by
+// itself, there and back, and none closes the round.
+func TestJoinsOneByOne(t *testing.T) {
+	tk := talk(t)
+	s, _ := tk.Begin()
+	s, r := say(t, tk, s, "cardigan", "50/70", "63 cm", "2x2", "4 cm", "how do I join the pieces")
+	require.Contains(t, r.Markdown, "2 joins:")
+	require.Contains(t, r.Markdown, "the band's two ends go into the front bands")
+	require.Contains(t, r.Markdown, "Caution:")
+	s, r = say(t, tk, s, "start knitting", "start from joining the pieces")
+	require.Contains(t, r.Markdown, "Join 1 of 2: the right end of piece 1,")
+	s, r = say(t, tk, s, "next")
+	require.Contains(t, r.Markdown, "Join 2 of 2: the right end of piece 2,")
+	_, at := tk.Turn(s, "where am I")
+	require.Contains(t, at.Markdown, "Join 2 of 2")
+	_, r = tk.Turn(s, "back")
+	require.Contains(t, r.Markdown, "Join 1 of 2")
+	s, _ = tk.Turn(s, "next")
+	require.Equal(t, "set-band", s.Making.Step)
+}
+
+// TestPiecesAsked: what is asked about the pieces is told from the plan, away
+// from the machine and at it, and that a band is in one piece where it is.
+func TestPiecesAsked(t *testing.T) {
+	tk := talk(t)
+	s, _ := tk.Begin()
+	s, _ = say(t, tk, s, "pullover", "30/42", "50.2 cm", "2x2", "4.5 cm", "180 on the yoke")
+	asked := []struct{ said, says string }{
+		{"why two pieces", "154 stitches are more than 150 needles. So **2 pieces**"},
+		{"why in pieces", "so the finished neck stays 50.7 cm. In one piece at most 150 fit, for a neck of 49.3 cm"},
+		{"why 78 stitches", "So **2 pieces**"},
+		{"where does piece 2 start", "**Piece 2 of 2:** it hangs stitches 91 to 180 of the yoke"},
+		{"where does the second piece start on the yoke", "stitches 91 to 180 of the yoke"},
+		{"where does the first piece begin", "**Piece 1 of 2:** it hangs stitches 1 to 90 of the yoke"},
+		{"how many stitches in piece 2", "**78 stitches**, 1 of them for the join; hung from 90 of the yoke, so 12 decreases"},
+		{"how do I join the pieces", "**2 joins:** the right end of piece 1 to the left end of piece 2; last the band's two ends, which closes the round"},
+		{"how many joins", "**2 joins:**"},
+		{"which needles for piece 2", "needles L39 to R39 (L39 goes into the join)"},
+		{"which needles for piece 3", "The band has 2 pieces"},
+	}
+	for _, at := range []string{"plan", "start knitting"} {
+		s, _ = say(t, tk, s, at)
+		for _, tt := range asked {
+			after, r := tk.Turn(s, tt.said)
+			require.Contains(t, r.Markdown, tt.says, tt.said)
+			require.Empty(t, r.Changes, tt.said)
+			require.Equal(t, s.Said, after.Said, tt.said)
+			require.Equal(t, s.Making, after.Making, tt.said)
+		}
+	}
+	s, _ = tk.Begin()
+	s, _ = say(t, tk, s, "pullover", "30/42", "42 cm", "2x2", "4.5 cm")
+	for _, tt := range asked {
+		if tt.said == "why 78 stitches" {
+			continue
+		}
+		_, r := tk.Turn(s, tt.said)
+		require.Contains(t, r.Markdown, "The band is in one piece: its 130 stitches fit 150 needles", tt.said)
+	}
 }
 
 // 250 stitches for 111 needles: two on a needle leave 125 at least, so the
@@ -80,6 +154,8 @@ func TestMakingInHangings(t *testing.T) {
 	s, _ := tk.Begin()
 	s, r := say(t, tk, s, "cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "250 on the yoke", "start knitting", "start from hang again")
 	require.Contains(t, r.Markdown, "Hanging 1 of 2: hang L75 to")
+	_, ready := say(t, tk, s, "start from the beginning")
+	require.Contains(t, ready.Markdown, "L63 to R62 for each part of the yoke, L75 to R75 for hanging 1 and L56 to R55 for the band")
 	var maps [][]int
 	b, err := json.Marshal(r.Facts().Results["band_hangings"])
 	require.NoError(t, err)

@@ -11,6 +11,7 @@ import (
 type where struct {
 	p      *engine.Plan   // of the piece she knits, where the bed does not take the band at once
 	pieces []*engine.Plan // the band as it hangs on the bed: one, or several
+	whole  *engine.Plan   // of all of them
 	all    []rules.Card   // every step there is
 	order  []rules.Card   // those of this plan
 	at     int
@@ -40,7 +41,7 @@ func (c *turn) standing(p *engine.Plan) where { return c.standingAt(p, c.s.Makin
 // standingAt is the place that m means in plan p. Where the plan has changed
 // since, the place is the one with as much done.
 func (c *turn) standingAt(p *engine.Plan, m Making) where {
-	w := where{p: p, m: m, all: c.book.Cards("steps"), pieces: p.OnBed()}.onPiece(m.Piece)
+	w := where{p: p, whole: p, m: m, all: c.book.Cards("steps"), pieces: p.OnBed()}.onPiece(m.Piece)
 	for _, card := range w.all {
 		if answer.StepFits(card, p) {
 			w.order = append(w.order, card)
@@ -59,6 +60,9 @@ func (c *turn) standingAt(p *engine.Plan, m Making) where {
 		return w.enter(last + 1)
 	}
 	most := len(w.along())
+	if w.joins() {
+		most = len(w.pieces) - 1
+	}
 	if w.onFront() {
 		most = w.p.Front.TotalRows
 	}

@@ -30,14 +30,14 @@ func (c *turn) stepText(w where, note string) string {
 	first, last := i == 0 && w.done() == 0, i == len(w.parts())-1
 	text, right, care := "", "", ""
 	if first && w.m.Column == "" {
-		text, care = v.Line(card.Text, w.p), card.Section("care")
+		text, care = v.Line(card.Text, w.plan()), card.Section("care")
 	}
 	switch needles := card.Fields["needles"]; {
 	case needles == "sew":
 		text = v.Line(card.Text, w.p)
 		fallthrough
 	case last, needles == "latch", needles == "hem":
-		right = "Right: " + lower(v.Line(card.Section("right"), w.p))
+		right = "Right: " + lower(v.Line(card.Section("right"), w.plan()))
 	}
 	if care != "" {
 		care = "Caution: " + lower(care)
@@ -88,6 +88,9 @@ func (w where) doNow(room bool) string {
 		return answer.KnitRows(w.p.Tension(), w.m.Row, w.rowsOf(w.at).from+s.to, w.reset)
 	}
 	from := max(s.from, w.done())
+	if w.joins() {
+		return w.joinNow(from)
+	}
 	switch w.card().Fields["needles"] {
 	case "rehang":
 		return w.hangNow(from, s.to)
@@ -149,7 +152,7 @@ func (c *turn) whereReply(w where) (State, Reply) {
 		s, _ := w.part()
 		note := fmt.Sprintf("%s knitted, %d to go.", title(rowsWord(w.m.Done)), w.p.Front.TotalRows-w.m.Done)
 		return c.s, c.reply("step", answer.Screen(w.title(), append([]string{note}, w.frontNow(s)...)...))
-	case w.m.Done > 0:
+	case w.m.Done > 0 && !w.joins():
 		note := fmt.Sprintf("%s: %d of %d.", title(w.doneWords()), w.m.Done, len(w.along()))
 		return c.s, c.reply("step", answer.Screen(w.title(), note, w.doNow(false)))
 	}
@@ -178,7 +181,7 @@ func (c *turn) aboutReply(w where) (State, Reply) {
 // rightReply tells how to know that the step is right.
 func (c *turn) rightReply(w where) (State, Reply) {
 	card := w.card()
-	return c.s, c.reply("step", "**"+w.title()+"**\n\nIt is right so: "+c.voice().Fill(card.Section("right"), w.p)+
+	return c.s, c.reply("step", "**"+w.title()+"**\n\nIt is right so: "+c.voice().Fill(card.Section("right"), w.plan())+
 		"\n\nWhat spoils it: "+card.Section("spoils")+"\n\nSomething looks otherwise? Say what you see.")
 }
 
@@ -246,6 +249,9 @@ func (c *turn) whereText() string {
 func (w where) doneWords() string {
 	if w.card().Fields["needles"] == "hem" && w.m.Done > 0 && w.m.Done <= 3 && len(w.along()) > 3 {
 		return []string{"one end hung", "both ends hung", "the ends and the middle hung"}[w.m.Done-1]
+	}
+	if w.joins() {
+		return answer.Count(w.m.Done, "join sewn", "joins sewn")
 	}
 	return "done up to " + w.m.Column
 }

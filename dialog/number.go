@@ -25,6 +25,8 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.yarnAllows()
 	case "spread", "spread-lost":
 		return c.spreadReply()
+	case "piece-why", "piece-where", "piece-stitches", "piece-join", "piece-needles":
+		return c.pieceReply(p)
 	case "fold":
 		return c.foldReply(p)
 	case "fits", "enough":

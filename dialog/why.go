@@ -141,6 +141,9 @@ func (c *turn) bearing(p *engine.Plan, keys []engine.Key) []engine.Key {
 			out = append(out, k)
 		}
 	}
+	if len(out) > 1 { // the widest row is the band, or the yoke, once more
+		out = engine.WithoutKey(out, engine.MostNeedles)
+	}
 	return out
 }
 
@@ -154,6 +157,10 @@ func (c *turn) onDial(p *engine.Plan) bool {
 func (c *turn) noSuchFigure(p *engine.Plan) (State, Reply) {
 	if s := c.whyEstimate(p); s != "" {
 		return c.s, c.reply("why", s)
+	}
+	if c.m.Figure.IsInt() && slices.Contains(p.Shares, c.m.Figure.Floor()) {
+		c.answersOf(p, engine.BandShares)
+		return c.s, c.reply("why", c.whyPieces(p))
 	}
 	down, up, _ := engine.Closing(p.In, c.m.Figure.Floor())
 	text := fmt.Sprintf("No number of the plan is %s.", trimNum(c.m.Figure))

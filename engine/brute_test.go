@@ -22,6 +22,7 @@ type model struct {
 	outer    []int  // clicks tighter, row by row of the outer layer
 	all      []int  // the same of every row of the band
 	height   *big.Rat
+	pieces   int // of a band wider than the bed
 }
 
 func (m *model) rat(k engine.Key) *big.Rat { return m.in.Num(k).Rat() }
@@ -115,11 +116,24 @@ func (m *model) yarn() float64 {
 }
 
 func (m *model) sewing() float64 {
-	cm := 30.0
+	cm := 30.0 * float64(m.pieces)
 	for range m.stitches {
 		cm += 3 * m.float(engine.NeedlePitch) / 10
 	}
 	return cm
+}
+
+// inPieces adds, join by join, the stitches that the seams of a band wider than
+// the bed take up, a seam's loss at both edges, until the pieces that the plan
+// has hold them all; fewer never would.
+func (m *model) inPieces(t *rapid.T, p *engine.Plan) {
+	m.pieces = 1
+	for len(m.stitches) > m.pieces*m.in.Int(engine.BedNeedles) || m.pieces < p.Pieces {
+		m.stitches = append(m.stitches, make([]bool, 2*m.in.Int(engine.SeamStitches))...)
+		m.pieces++
+	}
+	require.Equal(t, m.pieces, p.Pieces, "pieces")
+	require.Equal(t, len(m.stitches), p.Knitted(), "stitches on needles")
 }
 
 // hem is the columns whose bumps are hung, by the rule of the design: a list
@@ -214,6 +228,7 @@ func TestPlanAgainstTheSlowWay(t *testing.T) {
 			require.Equal(t, m.hem(), p.HemColumns)
 		}
 		m.rounds(t, p)
+		m.inPieces(t, p)
 		near(t, p, engine.OffYarn, m.sewing())
 		near(t, p, engine.BandYarn, m.yarn())
 	})

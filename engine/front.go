@@ -7,9 +7,10 @@ import "errors"
 // could not be worked out reads as zero.
 type Front struct {
 	PickUp
-	Length    Num // of edge that the stitches fill, without the neckband's end
-	Pieces    int // the bed needs; 0 where the bed is not known
-	BedChoice int // most stitches that fit the bed, 0 where there are none
+	Length    Num    // of edge that the stitches fill, without the neckband's end
+	Pieces    int    // the bed needs; 0 where the bed is not known
+	BedChoice int    // most stitches that fit the bed, 0 where there are none
+	Parts     []Part // its pieces, one where the bed takes it at once
 
 	Layers, LayerRows, TotalRows int
 	FoldRow                      bool
@@ -43,6 +44,7 @@ func (p *Plan) solveFronts() {
 	p.frontPickUp()
 	p.frontRows()
 	p.frontHoles()
+	p.frontParts()
 	if d, ok := p.frontInput(Button); ok {
 		p.Front.Fit, p.Front.has.button = FitButton(d.Div(Int(10))), true
 	}
@@ -93,7 +95,7 @@ func (p *Plan) frontPickUp() {
 		f.Length = wholeNum(f.Stitches).Mul(Int(10)).Div(e.Gauge).Sub(e.NeckbandDepth)
 	}
 	if bed := p.In.Int(BedNeedles); bed > 0 {
-		f.Pieces = bedPieces(f.Stitches, bed)
+		f.Pieces = bedPieces(f.Stitches, bed, joinTakes(p.In))
 		f.BedChoice = e.closing().atMost(bed)
 	}
 }

@@ -4,30 +4,40 @@ package engine
 // (common practice): a hole at a join tears.
 const holeClear = 2
 
-// shares is the stitches of each piece of a front band that the bed does not
-// take at once: as equal as whole stitches allow, with every join moved the
-// least that keeps it clear of the holes and both pieces on the bed. Where no
-// place is clear the equal share stands.
-func (f *Front) shares(bed int) []int {
-	out := evenGaps(f.Stitches, f.Pieces)
-	most := bed - min(f.Pieces-1, 2) // a stitch more at each join
-	cut := 0
-	for i := 0; i+1 < len(out); i++ {
-		cut += out[i]
-		for off := range bed {
-			moved := false
-			for _, by := range [...]int{off, -off} {
-				if a, b := out[i]+by, out[i+1]-by; a > 0 && b > 0 && a <= most && b <= most && f.clear(cut+by) {
-					out[i], out[i+1], cut, moved = a, b, cut+by, true
-					break
-				}
-			}
-			if moved {
-				break
+// frontParts lays a front band on the bed: in one, or in pieces on as equal
+// numbers of needles as may be, with every join moved the least that keeps it
+// clear of the holes and both pieces on the bed. Where no place is clear the
+// equal share stands.
+func (p *Plan) frontParts() {
+	f, bed := p.Front, p.In.Int(BedNeedles)
+	if !f.has.count {
+		return
+	}
+	f.Parts = cutParts(f.Stitches, max(1, f.Pieces), joinTakes(p.In))
+	for i := range len(f.Parts) - 1 {
+		f.clearJoin(i, bed)
+	}
+}
+
+func (f *Front) clearJoin(i, bed int) {
+	cut := f.Parts[i+1].First
+	for off := range bed {
+		for _, by := range [...]int{off, -off} {
+			if f.clear(cut+by) && moveJoin(f.Parts, i, by, bed) {
+				return
 			}
 		}
 	}
-	return out
+}
+
+// PartOf is the piece in which column col lies, and its number from 0.
+func (f *Front) PartOf(col int) (t Part, i int) {
+	for i, t = range f.Parts {
+		if t.Has(col) {
+			break
+		}
+	}
+	return t, i
 }
 
 // clear reports whether a join before stitch cut, from 0, keeps from every hole.

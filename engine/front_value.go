@@ -38,7 +38,7 @@ func (p *Plan) frontCount(k Key) (int, bool) {
 func (p *Plan) frontMeasure(k Key) (float64, bool) {
 	switch k {
 	case ClosingYarn:
-		return float64(p.BandStitches) * p.LoopLength / 100, p.Doubled && p.has.band && p.has.loop
+		return float64(p.Knitted()) * p.LoopLength / 100, p.Doubled && p.has.band && p.has.loop
 	case YarnTex:
 		tex, ok := p.tex()
 		return tex.Float(), ok
@@ -91,7 +91,7 @@ func (p *Plan) frontList(k Key) (any, bool) {
 	case FrontRatio:
 		return strconv.Itoa(f.Of) + " of " + strconv.Itoa(f.Every), f.Every > 0
 	case FrontShares:
-		return f.shares(p.In.Int(BedNeedles)), f.has.count && f.Pieces > 1
+		return needlesOf(f.Parts), len(f.Parts) > 1
 	case FrontLeft:
 		return NeedleName(0, f.Stitches), f.Pieces == 1
 	case FrontRight:

@@ -51,7 +51,7 @@ func (p *Plan) frontYarn() {
 	if main.Sign() > 0 && !main.Equal(own) {
 		f.scale = math.Sqrt(main.Div(own).Float())
 	}
-	f.OffYarn = p.In.Num(NeedlePitch).Mul(wholeNum(offWidths * f.Stitches)).Div(Int(10)).Add(Int(offTails))
+	f.OffYarn = p.In.Num(NeedlePitch).Mul(wholeNum(offWidths * f.knitted())).Div(Int(10)).Add(wholeNum(offTails * len(f.Parts)))
 	f.Yarn, f.has.yarn = f.yarnAt(p.LoopLength), true
 	if p.has.rate {
 		f.Grams, f.has.grams = p.grams(f.Yarn, p.LoopLength), true
@@ -62,8 +62,11 @@ func (p *Plan) frontYarn() {
 // In the front band's own gauge it is scaled: loop length goes with one over
 // the square root of the stitches in an area (Munden, as for loopLength).
 func (f *Front) yarnAt(loop float64) float64 {
-	return 2 * (float64(f.Stitches*f.yarnRows())*loop*f.scale + f.OffYarn.Float()) / 100
+	return 2 * (float64(f.knitted()*f.yarnRows())*loop*f.scale + f.OffYarn.Float()) / 100
 }
+
+// knitted is the stitches of one front band as they hang on needles.
+func (f *Front) knitted() int { return knitted(f.Stitches, f.Parts) }
 
 // yarnRows is the rows of one front band with its closing row.
 func (f *Front) yarnRows() int {

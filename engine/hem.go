@@ -80,6 +80,15 @@ func (p *Plan) solveHem() {
 	p.HemColumns, p.HemWished = hemColumns(p.RibColumns, p.In.Int(HemEvery), p.BandStitches)
 }
 
+// hemCount is the bumps to hang, of all pieces together.
+func (p *Plan) hemCount() int {
+	n := 0
+	for _, q := range p.OnBed() {
+		n += len(q.HemColumns)
+	}
+	return n
+}
+
 // FrontHem is the columns of a front band whose bump of the first band row is
 // hung, by the rule of the neckband's hem; nil in a single layer, and where
 // the stitches are not known.

@@ -31,7 +31,7 @@ func (p *Plan) solveMock() {
 	}
 	p.has.mock = true
 	p.EmptyColumns, p.RibColumns = p.RibColumns, nil
-	p.WorkStitches = p.BandStitches - len(p.EmptyColumns)
+	p.WorkStitches = p.Knitted() - len(p.EmptyColumns)
 }
 
 // barYarn is the yarn, cm, that one row takes across its empty needles: a bar
@@ -48,14 +48,14 @@ func (p *Plan) mockYarn(loop float64) float64 {
 	if p.Doubled {
 		closing = 1
 	}
-	return (float64(p.WorkStitches)*loop*(rows-closing) + float64(p.BandStitches)*loop*closing +
+	return (float64(p.WorkStitches)*loop*(rows-closing) + float64(p.Knitted())*loop*closing +
 		p.barYarn()*float64(p.TotalRows) + p.OffYarn.Float()) / 100
 }
 
 func (p *Plan) recordMockYarn(loop, rows string, from []Key, v float64) Record {
 	closing := ""
 	if p.Doubled {
-		closing = fmt.Sprintf(" + %d * %s", p.BandStitches, loop)
+		closing = fmt.Sprintf(" + %d * %s", p.Knitted(), loop)
 	}
 	return Record{Rule: RuleMockYarn, From: append(from, WorkStitches, NeedlePitch, TotalRows, OffYarn), Value: v,
 		Expr: fmt.Sprintf("(%d * %s * (%s)%s + %d * %s / 10 * %d + %s) / 100", p.WorkStitches, loop, rows, closing,
@@ -67,7 +67,7 @@ func (p *Plan) recordMock(k Key) (Record, bool) {
 		return Record{}, false
 	}
 	return Record{Rule: RuleMock, From: []Key{BandStitches, KeyRib, EdgeStitches}, Value: float64(p.WorkStitches),
-		Expr: itoa(p.BandStitches) + " - " + itoa(len(p.EmptyColumns))}, true
+		Expr: itoa(p.Knitted()) + " - " + itoa(len(p.EmptyColumns))}, true
 }
 
 // keepOffEmpty spreads the doubled needles of a mock rib over those that stay

@@ -22,11 +22,13 @@ type Plan struct {
 	BedChoice     Choice // most stitches that fit the bed
 	YokeDecreases int    // below 0: the yoke is too small
 	FitsYoke      bool
-	YokeChoice    Choice    // most stitches that the yoke fills
-	Shares        []int     // stitches of each piece, nil where the bed takes the band at once
-	Stages        int       // stages of decreasing; more than one where decreases > N
-	Hangings      []Hanging // where Stages is more than one
-	Rehang        []int     // stitches per needle from the left, for one stage
+	YokeChoice    Choice      // most stitches that the yoke fills
+	Parts         []Part      // the pieces, nil where the bed takes the band at once
+	Shares        []int       // stitches of each piece, with those for its joins
+	Piece         *PiecePlace // of a piece of the band, see OnBed; nil for a whole band
+	Stages        int         // stages of decreasing; more than one where decreases > N
+	Hangings      []Hanging   // where Stages is more than one
+	Rehang        []int       // stitches per needle from the left, for one stage
 
 	// Rows.
 	LayerRows      int

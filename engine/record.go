@@ -82,6 +82,9 @@ const (
 	RuleFractionOff    = "error-of-fraction"
 	RuleFrontLength    = "edge-of-count"
 	RulePieces         = "pieces-of-bed"
+	RuleJoins          = "joins-of-pieces"
+	RuleParts          = "parts-of-yoke"
+	RuleMost           = "widest-row"
 	RuleFrontRows      = "rows-of-width"
 	RuleFrontTotal     = "front-rows-of-layers"
 	RuleFrontWidth     = "width-of-rows"
@@ -123,7 +126,7 @@ func (p *Plan) Record(k Key) (Record, bool) {
 	if p.In.Has(k) {
 		return p.said(k, k), true
 	}
-	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordRows, p.recordWidths, p.recordYarn,
+	for _, part := range [...]func(Key) (Record, bool){p.recordStitches, p.recordOnBed, p.recordRows, p.recordWidths, p.recordYarn,
 		p.recordComfort, p.recordMock, p.recordShaped, p.recordMachine, p.recordYarns, p.recordFront, p.recordYoke, p.recordChart} {
 		if r, ok := part(k); ok {
 			r.Key = k

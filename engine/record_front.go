@@ -47,13 +47,7 @@ func (p *Plan) recordPickUp(k Key) (Record, bool) {
 		}
 		return r, true
 	case FrontPieces:
-		room, joins := p.num(BedNeedles), min(f.Pieces-1, 2) // the joins of an inner piece
-		if joins > 0 {
-			room = fmt.Sprintf("(%s - %d)", room, joins)
-		}
-		return Record{Rule: RulePieces, From: []Key{FrontStitches, BedNeedles}, Rounding: RoundUp,
-			Expr:  fmt.Sprintf("%d / %s", f.Stitches, room),
-			Value: float64(f.Pieces), Unrounded: float64(f.Stitches) / (p.value(BedNeedles) - float64(joins))}, true
+		return p.recordPieces(f.Stitches, f.Pieces, FrontStitches), true
 	}
 	return Record{}, false
 }

@@ -1,6 +1,9 @@
 package engine
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 func (p *Plan) recordStitches(k Key) (Record, bool) {
 	switch k {
@@ -27,7 +30,7 @@ func (p *Plan) recordStitches(k Key) (Record, bool) {
 			Expr: p.seamExpr(), Value: p.SeamWidth.Float()}, true
 	case YokeDecreases:
 		return Record{Rule: RuleYoke, From: []Key{YokeStitches, BandStitches},
-			Expr:  fmt.Sprintf("%d - %d", p.YokeDecreases+n, n),
+			Expr:  fmt.Sprintf("%d - %s", p.YokeDecreases+p.Knitted(), p.knittedExpr()),
 			Value: float64(p.YokeDecreases)}, p.has.yoke
 	case LeftNeedle:
 		return Record{Rule: RuleCentred, From: []Key{BandStitches},
@@ -108,9 +111,21 @@ func (p *Plan) recordColumns(k Key) (Record, bool) {
 			Value: float64(len(p.RibColumns) * p.TotalRows)}, p.has.rows
 	case HemCount:
 		return Record{Rule: RuleHem, From: []Key{BandStitches, HemEvery, KeyRib, EdgeStitches},
-			Expr: p.hemExpr(), Value: float64(len(p.HemColumns))}, p.has.hem
+			Expr: p.hemExprs(), Value: float64(p.hemCount())}, p.has.hem
 	}
 	return Record{}, false
+}
+
+// hemExprs is the sum for the bumps, of every piece.
+func (p *Plan) hemExprs() string {
+	if p.has.mock {
+		return p.hemExpr()
+	}
+	var parts []string
+	for _, q := range p.OnBed() {
+		parts = append(parts, q.hemExpr())
+	}
+	return strings.Join(parts, " + ")
 }
 
 // columnsExpr counts the purl columns.

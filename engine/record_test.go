@@ -168,7 +168,7 @@ func Rules() []string {
 		RuleHeadMissing, RuleHeadLargest, RuleSlit, RuleSlope, RuleTopRoom, RuleMock, RuleMockYarn,
 		RulePickPiece, RulePickTotal, RulePickDifference, RulePitchRatio,
 		RuleFollows, RuleUsual, RuleFrontEdge, RulePickUp, RuleFraction, RuleFractionOff, RuleFrontLength,
-		RulePieces, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
+		RulePieces, RuleJoins, RuleParts, RuleMost, RuleFrontRows, RuleFrontTotal, RuleFrontWidth, RuleHoleGap, RuleHoleDistance, RuleHolesAt,
 		RuleButton, RuleFrontYarn, RuleClosing, RuleAllYarn, RuleFromWeight, RuleLoopWeight, RuleTex, RuleTightness,
 		RuleBodyCount, RuleYokeBase, RuleQuarter,
 		RulePublished, RuleStages, RuleYokeNeck, RuleWaiting, RuleStage, RuleCut, RuleGap, RuleOnePiece,

@@ -16,8 +16,8 @@ func (p *Plan) recordYarn(k Key) (Record, bool) {
 			Value: p.LoopLength}, p.has.loop
 	case OffYarn:
 		return Record{Rule: RuleOff, From: []Key{BandStitches, NeedlePitch},
-			Expr: fmt.Sprintf("%d * %d * %s / 10 + %d", offWidths, p.BandStitches,
-				p.num(NeedlePitch), offTails),
+			Expr: fmt.Sprintf("%d * %d * %s / 10 + %s", offWidths, p.Knitted(),
+				p.num(NeedlePitch), tailsExpr(p.Parts)),
 			Value: p.OffYarn.Float()}, p.has.off
 	}
 	if !p.has.yarn {
@@ -59,5 +59,13 @@ func (p *Plan) recordBandYarn(loop string, v float64, loopFrom ...Key) Record {
 		rows += " + 1" // the closing row
 	}
 	return Record{Rule: RuleYarn, From: append(from, OffYarn), Value: v,
-		Expr: fmt.Sprintf("(%d * %s * (%s) + %s) / 100", p.BandStitches, loop, rows, fig(p.OffYarn))}
+		Expr: fmt.Sprintf("(%d * %s * (%s) + %s) / 100", p.Knitted(), loop, rows, fig(p.OffYarn))}
+}
+
+// tailsExpr is the tails of the yarn to sew off, of every piece.
+func tailsExpr(parts []Part) string {
+	if len(parts) < 2 {
+		return itoa(offTails)
+	}
+	return fmt.Sprintf("%d * %d", len(parts), offTails)
 }

@@ -16,7 +16,7 @@ func (p *Plan) recordYarns(k Key) (Record, bool) {
 		r.Expr = figure(p.LoopLength) + " * 1000 / " + p.num(StitchWeight)
 	case ClosingYarn:
 		r.Rule, r.From = RuleClosing, []Key{BandStitches, LoopLength}
-		r.Expr = fmt.Sprintf("%d * %s / 100", p.BandStitches, figure(p.LoopLength))
+		r.Expr = fmt.Sprintf("%d * %s / 100", p.Knitted(), figure(p.LoopLength))
 	case FrontYarn:
 		r.Rule, r.From, r.Expr = RuleFrontYarn, []Key{FrontStitches, LoopLength, FrontTotalRows, FrontLayers, NeedlePitch}, p.frontYarnExpr()
 		if p.Front.scale != 1 {
@@ -52,6 +52,6 @@ func (p *Plan) frontYarnExpr() string {
 	if f.Layers > 1 {
 		rows = fmt.Sprintf("(%d + 1)", f.TotalRows)
 	}
-	return fmt.Sprintf("2 * (%d * %s * %s + %d * %d * %s / 10 + %d) / 100", f.Stitches, loop, rows,
-		offWidths, f.Stitches, p.num(NeedlePitch), offTails)
+	return fmt.Sprintf("2 * (%d * %s * %s + %d * %d * %s / 10 + %s) / 100", f.knitted(), loop, rows,
+		offWidths, f.knitted(), p.num(NeedlePitch), tailsExpr(f.Parts))
 }

@@ -134,7 +134,7 @@ func (p *Plan) solveBand(counts closing) {
 	p.SeamWidth = seamWidth(in, n)
 	p.FitsBed, p.Pieces = true, 1
 	if bed := in.Int(BedNeedles); bed > 0 {
-		p.FitsBed, p.Pieces = n <= bed, bedPieces(n, bed)
+		p.FitsBed, p.Pieces = n <= bed, bedPieces(n, bed, joinTakes(in))
 	}
 	p.FitsYoke = true
 }
@@ -145,12 +145,29 @@ func (p *Plan) solveWaiting() {
 	if !ok || !p.has.band {
 		return
 	}
-	n := p.BandStitches
+	n := p.Knitted()
 	p.has.yoke = true
 	p.YokeDecreases = yoke - n
 	p.FitsYoke = n <= yoke
-	p.YokeChoice = choice(p.In, closingOf(p.In).atMost(yoke))
-	if p.FitsYoke {
+	p.YokeChoice = p.mostOfYoke(yoke)
+	switch {
+	case !p.FitsYoke:
+	case len(p.Parts) < 2:
 		p.hang(yoke)
+	default:
+		for _, q := range p.OnBed() {
+			p.Stages = max(p.Stages, q.Stages)
+		}
 	}
+}
+
+// mostOfYoke is the largest band that so many waiting stitches fill, with what
+// its joins take where it is wider than the bed.
+func (p *Plan) mostOfYoke(yoke int) Choice {
+	counts, bed, take := closingOf(p.In), p.In.Int(BedNeedles), joinTakes(p.In)
+	n := counts.atMost(yoke)
+	for n > 0 && n+take*(bedPieces(n, bed, take)-1) > yoke {
+		n = counts.atMost(n - 1)
+	}
+	return choice(p.In, n)
 }

@@ -2,7 +2,8 @@ package engine
 
 // resultKeys lists the results in the order in which they are shown.
 var resultKeys = [...]Key{
-	WantedStitches, BandStitches, NeckResult, YokeDecreases, Rehang, BandHangings, BandShares, LeftNeedle,
+	WantedStitches, BandStitches, NeckResult, YokeDecreases, Rehang, BandHangings, BandShares, BandPieces, BandJoins,
+	YokeParts, YokePlaces, WorkNeedles, MostNeedles, LeftNeedle,
 	RightNeedle, LayerRows, TotalRows, DepthResult, Tension, FoldClicks,
 	SeamWidth, FoldCircumference, RelaxedCircumference, StretchedCircumference,
 	LeanDegrees, RibColumns, ColumnCount, LoopsToLatch, HemNeedles, HemCount,
@@ -41,7 +42,7 @@ func (p *Plan) Value(k Key) (any, bool) {
 
 // needles is a result that names needles, or lists something by needle or row.
 func (p *Plan) needles(k Key) (any, bool) {
-	whole := len(p.Shares) < 2 // a band in pieces has needles for each of them, see OnBed
+	whole := len(p.Parts) < 2 // a band in pieces has needles for each of them, see OnBed
 	switch k {
 	case LeftNeedle:
 		return NeedleName(0, p.BandStitches), p.has.band && whole
@@ -57,6 +58,11 @@ func (p *Plan) needles(k Key) (any, bool) {
 		return p.Rehang, p.Rehang != nil && whole
 	case BandShares:
 		return p.Shares, !whole
+	case YokePlaces:
+		places, ok := p.yokePlaces()
+		return places, ok
+	case WorkNeedles:
+		return p.workNeedles(), p.has.band
 	case BandHangings:
 		return hangingMaps(p.Hangings), len(p.Hangings) > 0 && whole
 	case Tension:
@@ -122,7 +128,16 @@ func (p *Plan) count(k Key) (int, bool) {
 	case LoopsToLatch:
 		return len(p.RibColumns) * p.TotalRows, p.has.band && p.has.rows
 	case HemCount:
-		return len(p.HemColumns), p.has.hem
+		return p.hemCount(), p.has.hem
+	case BandPieces:
+		return len(p.Parts), len(p.Parts) > 1
+	case BandJoins:
+		return p.Joins(), len(p.Parts) > 1
+	case YokeParts:
+		n := len(p.WaitingParts())
+		return n, n > 1
+	case MostNeedles:
+		return p.mostNeedles(), p.has.band
 	case WorkStitches:
 		return p.WorkStitches, p.has.mock
 	case PickFront:

@@ -88,8 +88,8 @@ func (p *Plan) warnStitches(w *warnings) {
 	}
 	switch {
 	case !p.FitsYoke:
-		w.add(YokeTooSmall, map[string]Num{"band_stitches": wholeNum(p.BandStitches),
-			"yoke_stitches": wholeNum(p.YokeDecreases + p.BandStitches),
+		w.add(YokeTooSmall, map[string]Num{"band_stitches": wholeNum(p.Knitted()),
+			"yoke_stitches": wholeNum(p.YokeDecreases + p.Knitted()),
 			"choice":        wholeNum(p.YokeChoice.Stitches), "choice_neck": p.YokeChoice.Neck})
 	case p.Stages > 1:
 		w.add(TwoStages, map[string]Num{"yoke_decreases": wholeNum(p.YokeDecreases),

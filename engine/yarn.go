@@ -82,10 +82,11 @@ func (p *Plan) solveYarn() {
 	}
 }
 
-// offYarn is the yarn, cm, to sew off the band's stitches.
+// offYarn is the yarn, cm, to sew off the band's stitches; each piece has tails
+// of its own.
 func (p *Plan) offYarn() Num {
-	width := p.In.Num(NeedlePitch).Mul(wholeNum(p.BandStitches)).Div(Int(10))
-	return width.Mul(Int(offWidths)).Add(Int(offTails))
+	width := p.In.Num(NeedlePitch).Mul(wholeNum(p.Knitted())).Div(Int(10))
+	return width.Mul(Int(offWidths)).Add(wholeNum(offTails * max(1, len(p.Parts))))
 }
 
 // loopMeasured reports whether the yarn in a stitch was measured: one row
@@ -112,7 +113,7 @@ func (p *Plan) bandYarn(loop float64) float64 {
 	if p.has.mock {
 		return p.mockYarn(loop)
 	}
-	return (float64(p.BandStitches)*loop*p.YarnRows.Float() + p.OffYarn.Float()) / 100
+	return (float64(p.Knitted())*loop*p.YarnRows.Float() + p.OffYarn.Float()) / 100
 }
 
 // grams is the weight of so many metres. Where a weighed swatch stands for the

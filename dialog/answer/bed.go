@@ -27,7 +27,7 @@ func Bed(p *engine.Plan) string {
 		parts = append(parts, bedOf(q))
 	}
 	if len(pieces) > 1 {
-		parts = append(parts, "Each piece goes through all steps by itself, with one stitch more at a join, which the seam takes up.")
+		parts = append(parts, "Each piece goes through all steps by itself. Then "+Joints(p)+".")
 	}
 	return strings.Join(parts, "\n\n")
 }
@@ -36,6 +36,14 @@ func Bed(p *engine.Plan) string {
 func bedOf(p *engine.Plan) string {
 	n := p.BandStitches
 	lines := []string{fmt.Sprintf("- **%d needles**, %s", n, ends(n))}
+	if p.Piece != nil {
+		if s := SeamNeedles(p.Piece.Part); s != "" {
+			lines[0] += "; " + s
+		}
+		if s := PieceYoke(p); s != "" {
+			lines = append(lines, "- **place:** "+s)
+		}
+	}
 	if words := RehangWords(p); words != "" {
 		lines = append(lines, "- **hang again:** "+words)
 	}

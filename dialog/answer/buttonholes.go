@@ -30,9 +30,6 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 	if top := v.topHole(p); top != "" {
 		b.WriteString(" " + top)
 	}
-	if f.Pieces > 1 {
-		fmt.Fprintf(&b, " No needles are named: the band does not fit the bed in one piece.")
-	}
 	if side := HoleSide(f); side != "" {
 		b.WriteString(" " + side)
 	}
@@ -52,8 +49,7 @@ func holesAssumed(s engine.HoleSpec, said engine.Inputs) string {
 	return strings.Join(notes, "; ")
 }
 
-// place is a hole as stitches from the lower end, and as needles where the
-// band fits the bed.
+// place is a hole as stitches from the lower end, and as needles.
 func place(col int, f *engine.Front) string {
 	size := max(f.Spec.Size, 1)
 	last := col + size - 1
@@ -61,16 +57,22 @@ func place(col int, f *engine.Front) string {
 	if size > 1 {
 		text = fmt.Sprintf("stitches %d to %d", col+1, last+1)
 	}
-	if f.Pieces > 1 {
-		return text
+	text += ", " + map[bool]string{true: "needle ", false: "needles "}[size == 1] + HoleNeedles(col, f)
+	if _, i := f.PartOf(col); len(f.Parts) > 1 {
+		text += fmt.Sprintf(" of piece %d", i+1)
 	}
-	return text + ", " + map[bool]string{true: "needle ", false: "needles "}[size == 1] + holeNeedles(col, f)
+	return text
 }
 
-// holeNeedles is the needles of the hole that begins at column col.
-func holeNeedles(col int, f *engine.Front) string {
-	name := func(c int) string { return engine.NeedleName(c, f.Stitches) }
-	switch size := max(f.Spec.Size, 1); size {
+// HoleNeedles is the needles of the hole that begins at column col, on the bed
+// of the piece in which it lies.
+func HoleNeedles(col int, f *engine.Front) string {
+	size := max(f.Spec.Size, 1)
+	name := func(c int) string {
+		t, _ := f.PartOf(c)
+		return t.Needle(c)
+	}
+	switch size {
 	case 1:
 		return name(col)
 	case 2:
@@ -80,13 +82,48 @@ func holeNeedles(col int, f *engine.Front) string {
 	}
 }
 
-// HoleNeedleList is the needles of every hole, hole by hole.
+// HoleNeedleList is the needles of every hole, hole by hole, and piece by piece
+// where the bed does not take a front band at once; "" where no holes are laid.
 func HoleNeedleList(f *engine.Front) string {
-	var list []string
-	for _, col := range f.Holes.First {
-		list = append(list, holeNeedles(col, f))
+	if !f.HasHoles() {
+		return ""
 	}
-	return strings.Join(list, ", ")
+	var parts []string
+	for i, t := range f.Parts {
+		var list []string
+		for _, col := range f.Holes.First {
+			if t.Has(col) {
+				list = append(list, HoleNeedles(col, f))
+			}
+		}
+		if len(list) == 0 {
+			continue
+		}
+		text := strings.Join(list, ", ")
+		if len(f.Parts) > 1 {
+			text = fmt.Sprintf("piece %d: %s", i+1, text)
+		}
+		parts = append(parts, text)
+	}
+	return strings.Join(parts, "; ")
+}
+
+// FrontLatch names the needles of a front band that are latched, piece by piece
+// where the bed does not take it at once; "" where there are none.
+func FrontLatch(p *engine.Plan) string {
+	cols := p.FrontRibColumns()
+	if len(cols) == 0 {
+		return ""
+	}
+	var parts []string
+	for i, t := range p.Front.Parts {
+		text := NeedleRuns(t.Columns(cols), t.Needles())
+		if len(p.Front.Parts) > 1 {
+			text = fmt.Sprintf("piece %d: %s", i+1, text)
+		}
+		parts = append(parts, text)
+	}
+	return strings.Join(parts, ". ")
 }
 
 // GapWords tells the gaps between the holes, and how they share a remainder.
@@ -120,7 +157,7 @@ func NeckbandStitches(p *engine.Plan) int {
 }
 
 // HoleList is where each hole lies, from the lower end up: as stitches, and as
-// needles where the band fits the bed.
+// needles.
 func HoleList(p *engine.Plan) []string {
 	var list []string
 	for _, col := range p.Front.Holes.First {
@@ -131,10 +168,10 @@ func HoleList(p *engine.Plan) []string {
 
 // HoleSide says for which front the needles are named: hung by its front edge
 // with the wrong side facing the knitter, a right front has its lower end at
-// the left of the bed, and a left front at the right. "" where none are named.
+// the left of the bed, and a left front at the right.
 func HoleSide(f *engine.Front) string {
-	if f.Pieces > 1 {
-		return ""
+	if len(f.Parts) > 1 {
+		return "Pieces and needles are those of a right front, wrong side facing you, its lower end at the left, piece 1 lowest; on a left front count the same stitches of a piece from the right end."
 	}
 	return "The needles are those of a right front, wrong side facing you, its lower end at the left; on a left front count the same stitches from the right end."
 }

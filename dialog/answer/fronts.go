@@ -24,19 +24,13 @@ func frontList(p *engine.Plan, k engine.Key, val any) string {
 	f := p.Front
 	switch list := val.(type) {
 	case []int:
-		if k == engine.FrontMap {
+		switch k {
+		case engine.FrontMap:
 			return rowMap(list)
+		case engine.FrontShares:
+			return PartsSpan(f.Parts)
 		}
 		return Counts(list)
-	case []string:
-		if k == engine.FrontColumns {
-			return NeedleRuns(p.FrontRibColumns(), f.Stitches)
-		}
-		var holes []string
-		for _, col := range f.Holes.First {
-			holes = append(holes, holeNeedles(col, f))
-		}
-		return strings.Join(holes, ", ")
 	}
 	return ""
 }

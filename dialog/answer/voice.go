@@ -147,6 +147,14 @@ func (v Voice) result(p *engine.Plan, k engine.Key) string {
 		return Empty(p)
 	case engine.Rehang:
 		return RehangWords(p)
+	case engine.YokePlaces:
+		return YokePlaces(p)
+	case engine.WorkNeedles:
+		return WorkNeedles(p)
+	case engine.HoleNeedles:
+		return HoleNeedleList(p.Front)
+	case engine.FrontColumns:
+		return FrontLatch(p)
 	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
 		return "" // too long for a line: they have answers of their own
 	}

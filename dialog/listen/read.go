@@ -138,6 +138,7 @@ func (r *reading) oneTopic() (Meaning, bool) {
 		(*reading).tableAsked,
 		(*reading).toldByMe,
 		(*reading).spreadAsked,
+		(*reading).pieceAsked,
 		(*reading).rowAsked,
 		(*reading).startAt,
 		(*reading).yarnCount,

@@ -65,7 +65,7 @@ func bedParts(v answer.Voice, p *engine.Plan) []bedPart {
 			Doubled: answer.Doubled(q), n: n, plan: q}
 		if len(pieces) > 1 {
 			b.Name = fmt.Sprintf("Piece %d of %d", i+1, len(pieces))
-			b.Where = pieceWhere(v, b, i > 0 && i+1 < len(pieces))
+			b.Where = pieceWhere(v, b)
 		}
 		out = append(out, b)
 	}
@@ -73,14 +73,15 @@ func bedParts(v answer.Voice, p *engine.Plan) []bedPart {
 }
 
 // pieceWhere tells a piece's needles, its joins and the tail to sew it off.
-func pieceWhere(v answer.Voice, b bedPart, between bool) string {
+func pieceWhere(v answer.Voice, b bedPart) string {
 	s := fmt.Sprintf("%s, needles %s", answer.Count(b.n, "stitch", "stitches"), b.Needles())
-	if between {
-		s += ", and one stitch more at each side for the joins"
-	} else {
-		s += ", and one stitch more at the join"
+	if seam := answer.SeamNeedles(b.plan.Piece.Part); seam != "" {
+		s += "; " + seam
 	}
-	s += ", which the seam takes up; no list names it."
+	s += "."
+	if yoke := answer.PieceYoke(b.plan); yoke != "" {
+		s += " It hangs " + yoke + "."
+	}
 	if tail := v.Value(b.plan, engine.OffYarn); tail != "" {
 		s += " Cut " + tail + " of yarn to sew it off."
 	}

@@ -7,63 +7,32 @@ import (
 	"foldrow/engine"
 )
 
-// frontPart is one piece of a front band as it lies on the bed. At a join each
-// piece takes one stitch more for the seam.
+// frontPart is one piece of a front band as it lies on the bed.
 type frontPart struct {
-	Name    string // "Piece 1", "" where the bed takes all in one
-	Where   string // its stitches and needles
-	Latch   [][]string
-	Hem     [][]string
-	first   int // stitch of the band that it begins with, from 0
-	count   int
-	before  int // stitches for a join at its lower end
-	needles int
-}
-
-func (f frontPart) has(col int) bool { return col >= f.first && col < f.first+f.count }
-
-// needle is the needle of column col of the band.
-func (f frontPart) needle(col int) string {
-	return engine.NeedleName(col-f.first+f.before, f.needles)
-}
-
-// span is the needles of so many stitches from column col.
-func (f frontPart) span(col, size int) string {
-	switch size {
-	case 1:
-		return f.needle(col)
-	case 2:
-		return f.needle(col) + " and " + f.needle(col+1)
-	}
-	return f.needle(col) + " to " + f.needle(col+size-1)
+	Name  string // "Piece 1", "" where the bed takes all in one
+	Where string // its stitches and needles
+	Latch [][]string
+	Hem   [][]string
+	engine.Part
 }
 
 // frontParts lays a front band on the bed, in as many pieces as it takes; nil
 // where its stitches are not known.
 func frontParts(p *engine.Plan) []frontPart {
-	shares := []int{p.Front.Stitches}
-	if list, ok := p.Value(engine.FrontShares); ok {
-		shares, _ = list.([]int)
-	}
 	var out []frontPart
-	first := 0
-	for i, n := range shares {
-		part := frontPart{first: first, count: n, needles: n}
-		if i > 0 {
-			part.before, part.needles = 1, part.needles+1
-		}
-		if i < len(shares)-1 {
-			part.needles++
-		}
-		ends := engine.NeedleName(0, part.needles) + " to " + engine.NeedleName(part.needles-1, part.needles)
-		part.Where = "Needles " + ends
-		if len(shares) > 1 {
+	for i, t := range p.Front.Parts {
+		part := frontPart{Part: t}
+		n := t.Needles()
+		part.Where = "Needles " + engine.NeedleName(0, n) + " to " + engine.NeedleName(n-1, n)
+		if len(p.Front.Parts) > 1 {
 			part.Name = fmt.Sprintf("Piece %d", i+1)
-			part.Where = fmt.Sprintf("%s and %d for the join, needles %s", answer.Count(n, "stitch", "stitches"), part.needles-n, ends)
+			part.Where = fmt.Sprintf("%s, needles %s to %s", answer.Count(n, "stitch", "stitches"), engine.NeedleName(0, n), engine.NeedleName(n-1, n))
+			if seam := answer.SeamNeedles(t); seam != "" {
+				part.Where += "; " + seam
+			}
 		}
 		part.Latch, part.Hem = part.list(p.FrontRibColumns()), part.list(p.FrontHem())
 		out = append(out, part)
-		first += n
 	}
 	return out
 }
@@ -74,13 +43,13 @@ func (f frontPart) list(cols []int) [][]string {
 	var out [][]string
 	last := -2
 	for _, c := range cols {
-		if !f.has(c) {
+		if !f.Has(c) {
 			continue
 		}
 		if c != last+1 {
 			out = append(out, nil)
 		}
-		out[len(out)-1] = append(out[len(out)-1], f.needle(c))
+		out[len(out)-1] = append(out[len(out)-1], f.Needle(c))
 		last = c
 	}
 	return out

@@ -149,10 +149,9 @@ func holes(p *engine.Plan, parts []frontPart) []hole {
 		if size > 1 {
 			h.Stitches += " to " + fmt.Sprint(col+size)
 		}
-		for _, part := range parts {
-			if part.has(col) {
-				h.Needles = part.span(col, size)
-			}
+		h.Needles = answer.HoleNeedles(col, p.Front)
+		if _, i := p.Front.PartOf(col); len(parts) > 1 {
+			h.Needles += ", piece " + fmt.Sprint(i+1)
 		}
 		out = append(out, h)
 	}

@@ -23,7 +23,7 @@ func rehang(p *engine.Plan) string {
 	if !ok || p.BandStitches == 0 || p.YokeDecreases < 0 {
 		return ""
 	}
-	s := fmt.Sprintf("%d stitches on %d needles", yoke, p.BandStitches)
+	s := fmt.Sprintf("%d stitches on %d needles", yoke, p.Knitted())
 	switch pieces := len(p.OnBed()); {
 	case pieces > 1:
 		return s + fmt.Sprintf(", in %d pieces.", pieces)

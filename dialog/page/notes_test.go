@@ -118,13 +118,13 @@ func TestFrontPieces(t *testing.T) {
 		v, p, _ := s.solve(t)
 		f := layFronts(v, p)
 		require.Equal(t, 2, p.Front.Pieces)
-		require.Equal(t, 83, f.Parts[0].needles)
-		require.Equal(t, 73, f.Parts[1].needles)
-		require.Equal(t, "L42", f.Parts[0].needle(0))  // 83 needles: 42 on the left
-		require.Equal(t, "R40", f.Parts[0].needle(81)) // R41 is the stitch for the join
-		require.Equal(t, "L36", f.Parts[1].needle(82)) // L37 is the stitch for the join
-		require.Equal(t, hole{"4 to 9", "L39 to L34", "7"}, f.Holes[0])
-		require.Equal(t, hole{"99 to 104", "L20 to L15", "102"}, f.Holes[4])
+		require.Equal(t, 83, f.Parts[0].Needles())
+		require.Equal(t, 73, f.Parts[1].Needles())
+		require.Equal(t, "L42", f.Parts[0].Needle(0))  // 83 needles: 42 on the left
+		require.Equal(t, "R40", f.Parts[0].Needle(81)) // R41 is the stitch for the join
+		require.Equal(t, "L36", f.Parts[1].Needle(82)) // L37 is the stitch for the join
+		require.Equal(t, hole{"4 to 9", "L39 to L34, piece 1", "7"}, f.Holes[0])
+		require.Equal(t, hole{"99 to 104", "L20 to L15, piece 2", "102"}, f.Holes[4])
 		picked := 0
 		for _, pin := range f.Pins {
 			n := 0

@@ -36,6 +36,9 @@ func order(v answer.Voice, p *engine.Plan) []step {
 		if dial := foldDial(p); c.Fields["rows"] == "fold" && dial != "" {
 			texts = []string{dial}
 		}
+		if c.Fields["joins"] != "" {
+			texts = []string{capital(answer.Joints(p)) + ". Left and right are as the pieces hang, purl side toward you."}
+		}
 		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n"), upTo(len(by))})
 		if strings.HasPrefix(c.ID, "sew-off") {
 			by = pieces[:1]

@@ -72,7 +72,7 @@ func (s sheet) RowsFor() string {
 	if !s.InPieces() {
 		return ""
 	}
-	return fmt.Sprintf("The band is knitted in %d pieces, each by itself from hanging to sewing off, and each by these rows: a box for every piece. Then they are sewn together end to end.", len(s.Parts))
+	return fmt.Sprintf("The band is knitted in %d pieces, each by itself from hanging to sewing off, and each by these rows: a box for every piece. Then %s.", len(s.Parts), answer.Joints(s.plan))
 }
 
 // oneLine is a name as one line of visible characters: control and format
