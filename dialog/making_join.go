@@ -27,15 +27,15 @@ func (w where) joinNow(i int) string {
 	n := len(w.pieces) - 1
 	i = min(i, n-1)
 	left, right := w.whole.Parts[i], w.whole.Parts[i+1]
-	text := fmt.Sprintf("Join %d of %d: the right end of piece %d, as it hung, to the left end of piece %d.", i+1, n, i+1, i+2)
+	text := fmt.Sprintf("Join %d of %d: piece %d's right end, as it hung, to piece %d's left end", i+1, n, i+1, i+2)
 	switch {
 	case left.Right == 0:
 	case left.Right == right.Left:
-		text += fmt.Sprintf(" %s of each inside.", answer.Count(left.Right, "stitch", "stitches"))
+		text += fmt.Sprintf(", %s of each inside", answer.Count(left.Right, "stitch", "stitches"))
 	default:
-		text += fmt.Sprintf(" %s inside in all.", answer.Count(left.Right+right.Left, "stitch", "stitches"))
+		text += fmt.Sprintf(", %s inside in all", answer.Count(left.Right+right.Left, "stitch", "stitches"))
 	}
-	return text
+	return text + "."
 }
 
 // plan is the plan that the present step speaks of: of the piece she knits, of

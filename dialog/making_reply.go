@@ -69,6 +69,8 @@ func (w where) title() string {
 	t := fmt.Sprintf("%d of %d. %s", w.at+1, len(w.order), w.card().Fields["title"])
 	if first, last := w.pieceSteps(); len(w.pieces) > 1 && w.at >= first && w.at <= last {
 		t += fmt.Sprintf(", piece %d of %d", w.m.Piece+1, len(w.pieces))
+	} else if len(w.pieces) > 1 && w.card().Fields["kin"] == "check" {
+		t += fmt.Sprintf(", all %d pieces", len(w.pieces)) // its measure is of them together
 	}
 	if w.card().Fields["rows"] != "" {
 		t += fmt.Sprintf(": row %d of %d", w.m.Row+1, w.p.TotalRows)

@@ -165,39 +165,40 @@ func YokePlaces(p *engine.Plan) string {
 		list = append(list, fmt.Sprintf("%d to %d (%s)", s.From, s.To, ends(s.Stitches())))
 	}
 	switch {
-	case len(list) <= 3:
+	case len(list) == 2:
 		return strings.Join(list, ", ")
 	case least == most:
-		return fmt.Sprintf("%d parts of %d (%s) from the left", len(list), most, ends(most))
+		return fmt.Sprintf("%d parts of %d (%s)", len(list), most, ends(most))
 	}
-	return fmt.Sprintf("%d parts of %d to %d (at most %s) from the left", len(list), least, most, ends(most))
+	return fmt.Sprintf("%d parts of %d to %d (at most %s)", len(list), least, most, ends(most))
 }
 
-// WorkNeedles names the needles that the work takes, stage by stage.
+// WorkNeedles names the needles that the work takes, stage by stage. Of more
+// than one hanging the widest is told: the first.
 func WorkNeedles(p *engine.Plan) string {
 	stages := p.BedStages()
 	var list []string
 	for i, s := range stages {
-		if i > 0 && s.Needles == stages[i-1].Needles && s.Parts == 1 && stages[i-1].Parts == 1 {
-			continue // hung one to a needle
+		if i > 0 && s.Needles == stages[i-1].Needles && s.Parts == 1 && stages[i-1].Parts == 1 || s.Round > 1 {
+			continue // hung one to a needle, or after a wider one
 		}
-		what := "the band"
+		what := "band"
 		switch {
 		case s.Round == 0 && s.Parts > 1:
-			what = "each part of the yoke"
+			what = "yoke parts"
 		case s.Round == 0:
-			what = "the yoke's stitches"
+			what = "yoke"
 		case s.Round > 0:
 			what = fmt.Sprintf("hanging %d", s.Round)
 		case s.Parts > 1:
-			what = "each piece of the band"
+			what = "band pieces"
 		}
-		list = append(list, ends(s.Needles)+" for "+what)
+		list = append(list, fmt.Sprintf("%s (%s)", ends(s.Needles), what))
 	}
-	if len(list) == 1 && len(stages) > 0 && stages[len(stages)-1].Parts == 1 {
+	if len(list) == 1 && stages[len(stages)-1].Parts == 1 {
 		return ends(stages[0].Needles)
 	}
-	return And(list)
+	return strings.Join(list, ", ")
 }
 
 // ends is "L60 to R59" for n needles.
