@@ -48,6 +48,24 @@ func TestFrontsInPieces(t *testing.T) {
 	require.NotContains(t, r.Markdown, "hang 176")
 	s, r = say(t, tk, s, "go to the second front")
 	require.Contains(t, r.Markdown, "89 (L45 to R44) and 89 (L45 to R44)")
+	// Five holes of two over 176, three outside: on stitches 4, 46, 88, 130 and
+	// 172. The join keeps two from the third, which ends with 89, so piece 1 has
+	// the first 91 and a seam stitch, on L46 to R46: stitch 4 hangs on L43.
+	_, r = say(t, tk, s, "5 buttonholes of 2 stitches", "where do the buttonholes go")
+	for _, hole := range []string{"stitches 4 to 5, needles L43+L42 of piece 1", "stitches 46 to 47, needles L1+R1 of piece 1",
+		"stitches 88 to 89, needles R42+R43 of piece 1", "stitches 130 to 131, needles L4+L3 of piece 2"} {
+		require.Contains(t, r.Markdown, hole)
+	}
+	holes, _ := say(t, tk, s, "5 buttonholes of 2 stitches")
+	for _, line := range []string{"which needles for the front band", "how many stitches in piece 2 of the front band", "why in pieces"} {
+		_, r = tk.Turn(holes, line)
+		require.Contains(t, r.Markdown, "92 (L46 to R46) and 86 (L43 to R43)", line)
+		require.Empty(t, r.Changes, line)
+	}
+	_, r = say(t, tk, holes, "which needles do I latch on the front band")
+	require.Contains(t, r.Markdown, "piece 1: ")
+	_, r = say(t, tk, holes, "start the front band", "go to the second front", "next")
+	require.Contains(t, r.Markdown, "piece 1: L43+L42, L1+R1, R42+R43; piece 2: L4+L3, R39+R40")
 	s, r = say(t, tk, s, "120 stitches on the front band", "start the front band")
 	require.Contains(t, r.Markdown, "hang 120 loops")
 	_, r = say(t, tk, s, "repeat")

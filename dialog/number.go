@@ -101,6 +101,9 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	if listed := k == engine.LeftNeedle || k == engine.RightNeedle || k == engine.BandShares; listed && p.Pieces > 1 || k == engine.StagePieces && p.Yoke == nil && p.BandStitches > 0 {
 		return c.piecesText(p), true
 	}
+	if s := c.frontInPieces(p, k); s != "" {
+		return s, true
+	}
 	switch k {
 	case engine.Tension:
 		return c.tensionPart(p)

@@ -53,7 +53,29 @@ func (c *turn) onePiece(p *engine.Plan) string {
 		yoke, _, _ := p.Waiting()
 		text += fmt.Sprintf(" Only the %d stitches of the yoke do not: before they are hung again they go onto the bed part by part, counted from the left: %s.", yoke, places)
 	}
+	if p.Front != nil && len(p.Front.Parts) > 1 {
+		text += fmt.Sprintf(" A front band's %d stitches do not fit: its pieces are %s.", p.Front.Stitches, answer.PartsSpan(p.Front.Parts))
+	}
 	return text
+}
+
+// frontInPieces tells the needles of a front band that the bed does not take at
+// once, "" where it does or k asks for something else.
+func (c *turn) frontInPieces(p *engine.Plan, k engine.Key) string {
+	if p.Front == nil || len(p.Front.Parts) < 2 {
+		return ""
+	}
+	span := fmt.Sprintf("%d pieces, from the lower end: %s", len(p.Front.Parts), answer.PartsSpan(p.Front.Parts))
+	switch k {
+	case engine.FrontLeft, engine.FrontRight, engine.FrontShares, engine.FrontPieces:
+		c.answersOf(p, engine.FrontShares, engine.FrontPieces)
+		return fmt.Sprintf("A front band's %d stitches hang in **%s**.", p.Front.Stitches, span)
+	case engine.FrontColumns:
+		if latch := answer.FrontLatch(p); latch != "" {
+			return fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), latch)
+		}
+	}
+	return ""
 }
 
 // whyPieces gives the reason with the numbers of this plan.

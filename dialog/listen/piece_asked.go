@@ -6,10 +6,16 @@ import "foldrow/engine"
 // at once: why, where one begins on the yoke, its stitches, its needles, the
 // joins. Count is the piece that is meant, 0 for all, -1 for the last.
 func (r *reading) pieceAsked() (Meaning, bool) {
-	counted := r.joinsCounted()
+	counted, front := r.joinsCounted(), r.l.has("front", "fronts")
 	if !r.l.has("piece", "pieces") && !counted || !r.onlyPiece() || r.cue(WhatIf) && r.l.has("if") ||
-		r.l.has("front", "fronts", "stage", "stages", "chart", "row", "rows", "pattern", "sleeve", "back", "neckline") {
+		r.l.has("stage", "stages", "chart", "row", "rows", "pattern", "sleeve", "back", "neckline") {
 		return Meaning{}, false
+	}
+	if front && counted {
+		return Meaning{}, false
+	}
+	if front {
+		return Meaning{Kind: Number, Keys: []engine.Key{engine.FrontPieces}}, r.asks() && r.l.has("stitch", "stitches", "needle", "needles") && r.pieceNamed() != 0
 	}
 	m := Meaning{Kind: Number, Count: r.pieceNamed()}
 	asked := r.asks() || r.l.question
