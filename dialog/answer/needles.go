@@ -195,3 +195,27 @@ func Doubled(p *engine.Plan) []int {
 	}
 	return out
 }
+
+// needleList is a result that names needles, piece by piece where the bed does
+// not take the band at once; false where k is none.
+func needleList(p *engine.Plan, k engine.Key) (string, bool) {
+	switch k {
+	case engine.RibColumns:
+		return Latch(p), true
+	case engine.HemNeedles:
+		return HemBumps(p), true
+	case engine.EmptyNeedles:
+		return Empty(p), true
+	case engine.Rehang:
+		return RehangWords(p), true
+	case engine.YokePlaces:
+		return YokePlaces(p), true
+	case engine.WorkNeedles:
+		return WorkNeedles(p), true
+	case engine.HoleNeedles:
+		return HoleNeedleList(p.Front), true
+	case engine.FrontColumns:
+		return FrontLatch(p), true
+	}
+	return "", false
+}

@@ -139,24 +139,11 @@ func (v Voice) result(p *engine.Plan, k engine.Key) string {
 	switch k {
 	case engine.Tension:
 		return strings.Join(tensionRuns(p), "; ")
-	case engine.RibColumns:
-		return Latch(p)
-	case engine.HemNeedles:
-		return HemBumps(p)
-	case engine.EmptyNeedles:
-		return Empty(p)
-	case engine.Rehang:
-		return RehangWords(p)
-	case engine.YokePlaces:
-		return YokePlaces(p)
-	case engine.WorkNeedles:
-		return WorkNeedles(p)
-	case engine.HoleNeedles:
-		return HoleNeedleList(p.Front)
-	case engine.FrontColumns:
-		return FrontLatch(p)
 	case engine.ChartNeedles, engine.ChartCatches, engine.StageRehang:
 		return "" // too long for a line: they have answers of their own
+	}
+	if list, ok := needleList(p, k); ok {
+		return list
 	}
 	val, ok := p.Value(k)
 	if !ok {
