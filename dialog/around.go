@@ -122,11 +122,15 @@ func (c *turn) choiceCautions(k engine.Key, v string) string {
 
 // aroundNotYet says what has to be told before a result around the band is
 // known; "" for any other.
-func aroundNotYet(k engine.Key) string {
+func (c *turn) aroundNotYet(k engine.Key) string {
 	switch k {
 	case engine.HeadNeeded, engine.HeadMissing, engine.SlitLength, engine.Slit:
+		if text := c.slitNotYet(); text != "" {
+			return text
+		}
 		return "Tell me that it is a pullover, and the head (\"head 56 cm\") or whom it is for (\"for a 5 year old\"), and I will work it out."
 	case engine.NeckBase, engine.TopRoom:
+		c.wanted = engine.NeckMid
 		return "Tell me the neck halfway up (\"mid neck 33 cm\") or whom it is for (\"for a 5 year old\"), and I will work it out."
 	case engine.WorkStitches, engine.EmptyNeedles:
 		return "Only a mock rib leaves needles out of work: say *mock rib* to plan one."
@@ -134,6 +138,29 @@ func aroundNotYet(k engine.Key) string {
 		return "Tell me the shaped neck edge (\"20 stitches held at the front, 24 rows along each side of the front neck, 40 stitches held at the back\") and I will count it."
 	}
 	return ""
+}
+
+// wantsHead: the plan of a pullover asks for the head that has to pass.
+func (c *turn) wantsHead() {
+	if in := c.plan().In; in.Garment == engine.Pullover && !in.Has(engine.Head) {
+		c.wanted, c.mild = engine.Head, true
+	}
+}
+
+// slitNotYet tells what a slit is for and what is missing to say how long it must
+// be; "" while nothing is known of the garment's opening.
+func (c *turn) slitNotYet() string {
+	p, v := c.plan(), c.voice()
+	opens, known := p.Float(engine.HeadOpening)
+	switch {
+	case p.In.Garment == engine.Cardigan:
+		return "A cardigan opens in front, so its neck needs no slit and no head has to pass it."
+	case p.In.Garment != engine.Pullover || !known || p.In.Has(engine.Head):
+		return ""
+	}
+	c.wanted = engine.Head
+	return fmt.Sprintf("A slit lets a head through where the closed neck is too small for it: the opening has to reach the head and %s more, and a slit adds twice its own length, because both its sides count. This neck opens to about **%s**, and the head is not known. Tell me the head (*head %s*), or whom it is for (*for a 5 year old*), and I will say whether a slit is needed and how long.",
+		v.Len(2), v.Len(opens), v.Len(56))
 }
 
 // fibreText is what a card about setting adds for the fibre that was told.

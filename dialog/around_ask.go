@@ -109,6 +109,7 @@ func (c *turn) smallestNeck() (State, Reply) {
 	case in.Garment == engine.Cardigan:
 		return c.s, c.reply("backwards", "A cardigan opens in front, so any neck passes the head.")
 	case !in.Has(engine.Head):
+		c.wanted = engine.Head
 		return c.s, c.reply("backwards", "Tell me the head with it, or whom it is for: *smallest neck that passes a 56 cm head*.")
 	}
 	p, ok := engine.SmallestNeck(in, in.Num(engine.Head))

@@ -122,6 +122,7 @@ func (c *turn) afterChange(a applied, before engine.Inputs, wasOpen string) stri
 	case open != "":
 		return text + c.partText(c.plan(), a.keys)
 	case wasOpen != "":
+		c.wantsHead()
 		return text + "\n\n" + c.voice().Plan(c.plan(), c.s.Said) + "\n\n" + c.whatNext()
 	}
 	if part := c.partText(c.plan(), a.keys); part != "" {

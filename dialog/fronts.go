@@ -149,6 +149,7 @@ func (c *turn) frontNotYet(k engine.Key) string {
 	case !gauged:
 		return "For that I need the stitch gauge, and the edge: *the front edge is 52 cm*."
 	}
+	c.wanted = engine.FrontEdge
 	return "For that I need the edge: *the front edge is 52 cm*, or *208 rows along the edge*."
 }
 

@@ -126,6 +126,12 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 	if k == engine.Slit && !p.In.Has(k) {
 		k = engine.SlitLength // "how long must the slit be", where none was said
 	}
+	if _, ok := p.Float(engine.FrontWidth); k == engine.FrontWidth && !ok {
+		k = engine.FrontBand // as it was told, while its rows are not worked out
+	}
+	if k == engine.FrontBand && p.In.Garment == engine.Pullover && !c.base().Has(k) {
+		return "A pullover has no front bands.", true
+	}
 	v, ok := valueJSON(p, k)
 	if !ok {
 		return "", false
@@ -156,6 +162,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		text = strings.TrimSpace(c.headWords(p, []engine.Key{engine.Head})) + "\n\n" + text // first what was asked
 	case k == engine.HeadOpening:
 		text += c.usualHeads(p)
+		c.wanted = engine.Head
 	}
 	if all {
 		text += "\n\n" + c.voice().YarnTogether(p) + c.yarnVerdict(p)
@@ -197,15 +204,17 @@ func title(s string) string {
 // notYet says what is missing before the number can be known.
 func (c *turn) notYet(keys []engine.Key) string {
 	if len(keys) > 0 {
-		if s := aroundNotYet(keys[0]); s != "" {
+		if s := c.aroundNotYet(keys[0]); s != "" {
 			return s
 		}
 		switch k := keys[0]; k {
 		case engine.YokeDecreases, engine.Rehang:
+			c.wanted = engine.YokeStitches
 			return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will work it out."
 		case engine.ChartCatches, engine.ChartNeedles:
 			return "For that I need the chart, over so many stitches. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx... over 105 stitches*."
 		case engine.BandYarnGrams:
+			c.wanted = engine.YarnLength
 			return "Tell me the metres in 100 g (\"350 m per 100 g\") and I will give grams."
 		case engine.HeadOpening:
 			return "A cardigan opens in front, so nothing has to pass the head."
@@ -217,6 +226,9 @@ func (c *turn) notYet(keys []engine.Key) string {
 				return "That is what I am asking."
 			} else if q != "" && q != "keep" {
 				return fmt.Sprintf("I cannot say the %s yet: the %s is still open.", c.voice().Label(k), q)
+			}
+			if engine.IsNumber(k) {
+				c.wanted = k
 			}
 			return fmt.Sprintf("The %s is not known. Tell it, for instance \"%s\".", c.voice().Label(k), c.exampleFor(k))
 		}

@@ -27,6 +27,8 @@ type State struct {
 	Last    []listen.Set // what the last line set, for "no, I meant rows"
 	Doubt   []listen.Set // values asked about: a yes takes them
 	Amount  listen.Ask   // a change whose amount was asked for
+	Wanted  engine.Key   // what the last reply asked to be told, so that a lone number is that
+	Mild    bool         // it asked for Wanted by the way
 	Apart   [2]string    // two troubles being told apart
 	Making  Making       // where she stands at the machine
 	Warned  []Warned     // cautions said in full of late
@@ -111,6 +113,8 @@ type stateJSON struct {
 	WhyKey  engine.Key        `json:"why,omitempty"`
 	Apart   [2]string         `json:"apart,omitzero"`
 	Amount  listen.Ask        `json:"amount,omitzero"`
+	Wanted  engine.Key        `json:"wanted,omitempty"`
+	Mild    bool              `json:"mild,omitempty"`
 	Making  Making            `json:"making"`
 	Warned  []Warned          `json:"warned,omitempty"`
 	Depth   int               `json:"depth,omitempty"`
@@ -123,7 +127,7 @@ func (s State) MarshalJSON() ([]byte, error) {
 	return json.Marshal(stateJSON{
 		Aside: s.Aside,
 		Turn:  s.Turn, Said: inputsText(s.Said), Unit: s.Unit, Table: inputsText(s.Table), OnTable: s.OnTable,
-		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Making: s.Making, Warned: s.Warned, Depth: s.Depth,
+		Chain: s.Chain, Skipped: s.Skipped, Misses: s.Misses, Last: s.Last, Doubt: s.Doubt, Topic: s.Topic, WhyKey: s.WhyKey, Apart: s.Apart, Amount: s.Amount, Wanted: s.Wanted, Mild: s.Mild, Making: s.Making, Warned: s.Warned, Depth: s.Depth,
 		Undone: s.undone != nil, Redone: s.Redone,
 	})
 }
@@ -137,7 +141,7 @@ func (s *State) UnmarshalJSON(b []byte) error {
 	}
 	*s = State{
 		Turn: j.Turn, Said: inputsOf(j.Said), Unit: j.Unit, Table: inputsOf(j.Table), OnTable: j.OnTable,
-		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Making: j.Making, Warned: j.Warned, Depth: j.Depth,
+		Chain: j.Chain, Skipped: j.Skipped, Misses: j.Misses, Last: j.Last, Doubt: j.Doubt, Topic: j.Topic, WhyKey: j.WhyKey, Apart: j.Apart, Amount: j.Amount, Wanted: j.Wanted, Mild: j.Mild, Making: j.Making, Warned: j.Warned, Depth: j.Depth,
 		Redone: j.Redone, Aside: j.Aside,
 	}
 	if j.Undone {

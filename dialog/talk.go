@@ -132,6 +132,7 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 		c.s.Unit = string(only)
 	}
 	next, reply := c.run()
+	next.Wanted, next.Mild = c.wanted, c.mild
 	if only != "" {
 		next.Unit = s.Unit
 	}
@@ -171,6 +172,7 @@ func (t *Talk) andThen(s State, first Reply, then, asked string) (State, Reply) 
 	if r.Kind == "unclear" {
 		return s, first
 	}
+	next.Wanted, next.Mild = c.wanted, c.mild
 	r.Kind, r.Changes = first.Kind, first.Changes
 	r.Markdown = strings.TrimSuffix(first.Markdown, "\n\n"+question) + "\n\n" + r.Markdown
 	if r.Answer == nil {
@@ -190,9 +192,11 @@ type turn struct {
 	answers map[string]any
 	about   *engine.Inputs // inputs of the plan the reply is about, nil for the standing one
 	order   Order
-	more    []string // cautions of the answer besides the plan's own
-	warned  []Warned // cautions that it says in full
-	named   []string // cautions that it only names
+	wanted  engine.Key // what the reply asks to be told
+	mild    bool       // it asks for it by the way
+	more    []string   // cautions of the answer besides the plan's own
+	warned  []Warned   // cautions that it says in full
+	named   []string   // cautions that it only names
 	solved  []solved
 	reset   bool // the place went back over rows: the dial stands where they left it
 }
@@ -225,7 +229,10 @@ func (c *turn) context() listen.Context {
 		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On || c.s.Making.Chart > 0,
 		Chart: c.base().Has(engine.KeyChart), Walk: c.s.Making.Chart > 0,
 		Holes: c.base().Has(engine.Holes) || c.base().Has(engine.HoleSpacing), Closed: c.base().Garment == engine.Pullover,
-		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount, Apart: c.s.Apart,
+		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount, Wanted: c.s.Wanted, Apart: c.s.Apart,
+	}
+	if c.s.Mild {
+		ctx.Least = c.plan().NeckWanted // a neck may be meant as well
 	}
 	if w, ok := c.atMachine(); ok {
 		_, last := w.rowSteps()

@@ -115,6 +115,9 @@ func (c *turn) onHowTo() (State, Reply) {
 	if c.m.Topic == "term" {
 		card, ok = c.book.Card("terms", c.m.Card)
 	}
+	if c.m.Topic == "rib" {
+		return c.s, c.reply("howto", c.ribMeans(c.m.Choices[0][0].Rib))
+	}
 	if !ok {
 		return c.onUnclear(listen.Problem{Code: "not-understood"})
 	}
@@ -123,6 +126,20 @@ func (c *turn) onHowTo() (State, Reply) {
 		text += " More: *" + lower(more.Fields["title"]) + "*."
 	}
 	return c.s, c.reply("howto", text)
+}
+
+// ribMeans says what a rib's two numbers mean.
+func (c *turn) ribMeans(rib engine.Rib) string {
+	n := rib.Knit + rib.Purl
+	text := fmt.Sprintf("**%s rib.** %s, then %s by turns, as the public side shows it: the first number is knit, the second purl. On one bed the purl ones are dropped and latched, %d of every %d.",
+		rib, answer.Count(rib.Knit, "knit column", "knit columns"), answer.Count(rib.Purl, "purl column", "purl columns"), rib.Purl, n)
+	if good := c.book.RibFactors(rib).GoodFor; good != "" {
+		text += fmt.Sprintf(" Good for %s.", good)
+	}
+	if own := c.base().Rib; own.IsSet() && own != rib {
+		text += fmt.Sprintf("\n\nYours is %s. *What if %s* compares them.", own, rib)
+	}
+	return text
 }
 
 // cardText is a card with its title, the plan's numbers filled in, and its
@@ -142,7 +159,7 @@ func (c *turn) onShow() (State, Reply) {
 	}
 	p, v := c.plan(), c.voice()
 	if p.BandStitches == 0 && c.m.Topic != "answers" {
-		return c.s, c.reply("show", c.soFar())
+		return c.s, c.reply("show", c.soFar()+c.missing())
 	}
 	switch c.m.Topic {
 	case "buttonholes", "front-edge":
@@ -182,9 +199,10 @@ func (c *turn) onShow() (State, Reply) {
 	c.s.Topic = engine.BandStitches
 	text := v.Plan(p, c.base())
 	if c.moment() == "plan" && p.LayerRows > 0 {
+		c.wantsHead()
 		text += "\n\n" + c.whatNext()
 	}
-	return c.s, c.reply("show", text)
+	return c.s, c.reply("show", text+c.missing())
 }
 
 // answered notes the results that a picture or a table shows.
@@ -218,6 +236,28 @@ func (c *turn) soFar() string {
 		text += "\n\nAssumed: " + strings.Join(assumed, "; ") + "."
 	}
 	return text
+}
+
+// missing names the questions without an answer and what hangs on each; "" where
+// none is left. It opens with a paragraph.
+func (c *turn) missing() string {
+	hangs := map[string]string{
+		"garment": "the garment: whether the front bands are part of the neck",
+		"gauge":   "the gauge: the stitches and the rows",
+		"neck":    "the neck: the stitches",
+		"rib":     "the rib: the count that closes, the columns to latch",
+		"depth":   "the depth: the rows, the tension, the loops to latch, the yarn",
+	}
+	var open []string
+	for _, q := range interview {
+		if !answered(c.base(), q) {
+			open = append(open, hangs[q])
+		}
+	}
+	if len(open) == 0 {
+		return ""
+	}
+	return "\n\n**Still missing:** " + strings.Join(open, "; ") + "."
 }
 
 // onOutside says plainly that the line is beyond the craft.

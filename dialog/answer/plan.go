@@ -98,8 +98,11 @@ func (v Voice) ribPart(p *engine.Plan) string {
 		}
 		return ""
 	}
-	return fmt.Sprintf("**%s to drop and latch** (%s rib): %s; %d loops.",
-		Count(len(p.RibColumns), "column", "columns"), p.In.Rib, Latch(p), len(p.RibColumns)*p.TotalRows)
+	s := fmt.Sprintf("**%s to drop and latch** (%s rib): %s", Count(len(p.RibColumns), "column", "columns"), p.In.Rib, Latch(p))
+	if p.TotalRows == 0 {
+		return s + "." // how many loops that is hangs on the rows
+	}
+	return s + fmt.Sprintf("; %d loops.", len(p.RibColumns)*p.TotalRows)
 }
 
 func (v Voice) hemPart(p *engine.Plan) string {

@@ -29,6 +29,7 @@ type binder struct {
 func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b := &binder{x: x, l: l, ctx: ctx, asked: asked,
 		used: make([]bool, len(l.tokens)), dropped: make([]bool, len(l.tokens))}
+	b.oneByOne()
 	b.balls()
 	b.notOurs()
 	b.takeBack()

@@ -159,3 +159,28 @@ func hasQuantity(ts []token) bool {
 func hasStop(ts []token) bool {
 	return slices.ContainsFunc(ts, func(t token) bool { return t.stop || t.q != nil })
 }
+
+// oneByOne: "hang them back on one by one" tells how a thing is done, of no rib.
+// The words are then mere words.
+func (b *binder) oneByOne() {
+	ribs, at := 0, -1
+	t := b.l.tokens
+	for n, m := range b.l.mentions {
+		if !m.rib.IsSet() {
+			continue
+		}
+		ribs++
+		if q := t[m.from].q; q != nil && m.from > b.l.begin && (m.to-m.from == 3 && q.Words && t[m.from+1].text == "by" || q.Rib && strings.Contains(t[m.from].text, " by ")) {
+			at = n
+		}
+	}
+	if at < 0 || ribs > 1 || b.ctx.Open == "rib" || b.l.has("rib", "ribb", "ribbing", "if", "about", "instead", "change") ||
+		!b.l.has("stitch", "loop", "needl", "needle", "bump", "column", "hook", "put", "hang", "take", "tak", "latch", "transfer", "them") && len(b.l.quantities()) < 3 {
+		return
+	}
+	m := b.l.mentions[at]
+	for i := m.from; i < m.to; i++ {
+		t[i].q, t[i].stem = nil, stem(t[i].text)
+	}
+	b.l.mentions = slices.Delete(slices.Clone(b.l.mentions), at, at+1)
+}

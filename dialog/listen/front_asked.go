@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/engine"
 )
 
@@ -32,7 +34,7 @@ func (r *reading) ratiosSaid() []engine.Num {
 // largestButton: "how big a button can the band take": answered backwards from
 // the width of the front band.
 func (r *reading) largestButton() (Meaning, bool) {
-	if !r.l.has("button") || !r.l.has("big", "large", "biggest", "largest", "size", "wide") || r.l.has("hole", "buttonhol", "overlap", "many") || !r.asks() && !r.l.has("biggest", "largest") || r.b.problem.Code != "" {
+	if !r.l.has("button") || !r.l.has("big", "large", "biggest", "largest", "size", "wide") || r.l.has("hole", "buttonhol", "overlap", "many") || strings.Contains(r.l.text, "wide is the button") || !r.asks() && !r.l.has("biggest", "largest") || r.b.problem.Code != "" {
 		return Meaning{}, false
 	}
 	for _, s := range r.b.sets {

@@ -151,10 +151,12 @@ type Context struct {
 	Confirm bool
 	// Amount: it was just asked by how much something should change.
 	Amount  Ask
-	Step    string    // id of the step she is at, "" away from the machine
-	Knitted bool      // all rows of the band are knitted
-	Off     bool      // the band is sewn off
-	Apart   [2]string // ids of the two troubles being told apart, "" where none are
+	Wanted  engine.Key // what it was just asked to be told
+	Least   engine.Num // a lone number up to it is not taken for Wanted: it may be another's
+	Step    string     // id of the step she is at, "" away from the machine
+	Knitted bool       // all rows of the band are knitted
+	Off     bool       // the band is sewn off
+	Apart   [2]string  // ids of the two troubles being told apart, "" where none are
 }
 
 // setsMeaning is a meaning with what the line sets, Unclear where that is

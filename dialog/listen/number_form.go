@@ -23,7 +23,7 @@ func askStart(w string) bool {
 // ("needles with two stitches").
 func (r *reading) numbersGiven() bool {
 	for _, i := range r.l.quantities() {
-		if q := r.l.tokens[i].q; !q.Words || !q.Value.IsInt() || engine.Int(2).Less(q.Value) {
+		if q := r.l.tokens[i].q; !q.Words || !q.Value.IsInt() || engine.Int(2).Less(q.Value) && !(engine.Int(5).Cmp(q.Value) >= 0 && q.Unit == "st" && r.howToForm()) {
 			return true
 		}
 	}

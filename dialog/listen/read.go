@@ -115,6 +115,7 @@ func (r *reading) first(readers ...reader) (Meaning, bool) {
 func (r *reading) justAsked() (Meaning, bool) {
 	return r.first(
 		(*reading).amount,
+		(*reading).wanted,
 		(*reading).progress,
 		(*reading).decidedAnd,
 		(*reading).andThen,
@@ -141,6 +142,9 @@ func (r *reading) oneTopic() (Meaning, bool) {
 		(*reading).pieceAsked,
 		(*reading).rowAsked,
 		(*reading).startAt,
+		(*reading).rowSet,
+		(*reading).whyFactor,
+		(*reading).explainStep,
 		(*reading).yarnCount,
 		(*reading).yarnAsked,
 		(*reading).tightnessMeans,

@@ -103,3 +103,25 @@ func (r *reading) amount() (Meaning, bool) {
 	}
 	return m, true
 }
+
+// wanted: a lone number after "tell me the head" is the head.
+func (r *reading) wanted() (Meaning, bool) {
+	k, qs := r.ctx.Wanted, r.l.quantities()
+	if k == "" || len(qs) != 1 || r.contentLeft() > 0 || len(r.inputs())+len(r.results()) > 0 || r.l.question || r.ctx.Open != "" && r.ctx.Open != "keep" {
+		return Meaning{}, false
+	}
+	q := r.l.tokens[qs[0]].q
+	if q.Range || q.Problem != "" || q.Ordinal || q.After || q.Sign != 0 || r.wearer() || !accepts(r.x.spans[k].Dimension, q) {
+		return Meaning{}, false
+	}
+	s, p := r.x.value(k, q, r.ctx)
+	if card := r.x.spans[k]; p.Code != "" || !r.ctx.Least.Less(s.Value) || card.HasSpan && !within(s.Value, card.Possible) {
+		return Meaning{}, false
+	}
+	s.Key, s.Near = k, 1
+	m := Meaning{Kind: Values, Sets: []Set{s}}
+	if s.Hedged {
+		m.Notes = append(m.Notes, "hedged")
+	}
+	return m, true
+}
