@@ -10,15 +10,16 @@ import (
 type terms map[string]termCard
 
 type termCard struct {
-	id  string
-	the bool // "what is the hem" asks for the meaning as well
+	id   string
+	the  bool // "what is the hem" asks for the meaning as well
+	mean bool // "what is neck" asks for a number, and only "what does it mean" for the meaning
 }
 
 func (x *Lexicon) learnTerms() {
 	x.terms = terms{}
 	for _, c := range x.book.Cards("terms") {
 		for _, w := range c.List("words") {
-			x.terms[joinedStems(strings.Fields(w))] = termCard{c.ID, c.Fields["the"] == "yes"}
+			x.terms[joinedStems(strings.Fields(w))] = termCard{c.ID, c.Fields["the"] == "yes", c.Fields["mean"] == "yes"}
 		}
 	}
 }
@@ -78,7 +79,8 @@ func (r *reading) term() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	card, ok := r.x.terms[joinedStems(rest)]
-	if !ok || !asked || the && !card.the && !puzzled && !r.l.has("mean", "explain", "define") {
+	meaning := puzzled || r.l.has("mean", "explain", "define", "definition")
+	if !ok || !asked || !meaning && (card.mean || the && !card.the || !r.l.has("be", "do")) {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: HowTo, Topic: "term", Card: card.id}, true
