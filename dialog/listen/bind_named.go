@@ -53,7 +53,7 @@ func (b *binder) mayName(i int, m mention) bool {
 	if u := b.l.tokens[i].q.Unit; m.key == engine.StitchGauge && u == "row" || m.key == engine.RowGauge && u == "st" {
 		return false // "28 sts, rows not counted yet"
 	}
-	if b.ofThings(i) && m.from > i+1 {
+	if m.from > i+1 && b.ofThings(i) {
 		return false // "2 kids and the yarn"
 	}
 	if q := b.l.tokens[i].q; m.key == engine.FrontBand && (q.Pair && q.Unit == "" || m.to < i && b.l.tokens[m.to].q != nil && b.l.tokens[m.to].q.Pair) {

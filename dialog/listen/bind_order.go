@@ -13,7 +13,8 @@ var turns = [...]engine.Key{engine.KeyGarment, engine.StitchGauge, engine.Neck, 
 // order. A number that stands by itself in such a list is the next one's, where
 // it is usual there; any other stays free and is named as not taken.
 func (b *binder) inOrder() {
-	if b.l.question || b.l.has("if", "compar", "compare", "or", "versus", "vs", "against", "what", "which", "how", "why", "differenc") || b.ctx.Making || b.problem.Code != "" || b.ctx.Open == "" || b.ctx.Open == "keep" || !b.listed() {
+	if b.ctx.Open == "" || b.ctx.Open == "keep" || b.ctx.Making || b.problem.Code != "" || !b.listed() ||
+		b.l.question || b.l.has("if", "compar", "compare", "or", "versus", "vs", "against", "what", "which", "how", "why", "differenc") {
 		return
 	}
 	own := b.ctx.Unit

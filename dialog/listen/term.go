@@ -50,6 +50,11 @@ func (r *reading) term() (Meaning, bool) {
 	if r.l.words() > mostTermWords || !r.l.has("what", "mean", "explain", "define", "definition", "understand", "get", "know") {
 		return Meaning{}, false
 	}
+	for i := r.l.begin; i < r.l.end; i++ {
+		if t := &r.l.tokens[i]; t.q != nil && !t.q.Rib || t.needle != "" || t.text == "if" {
+			return Meaning{}, false
+		}
+	}
 	var rest []string
 	asked, the, puzzled, ribs := false, false, false, 0
 	var rib engine.Rib
@@ -60,8 +65,6 @@ func (r *reading) term() (Meaning, bool) {
 		case t.q != nil && t.q.Rib:
 			ribs++
 			rib = engine.Rib{Knit: t.q.Value.Floor(), Purl: t.q.High.Floor()}
-		case t.q != nil || t.needle != "":
-			return Meaning{}, false
 		case oneOf(t.text, termAsks):
 			asked = true
 		case oneOf(t.text, []string{"the", "my", "your", "our"}):
