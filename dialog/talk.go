@@ -197,14 +197,14 @@ type turn struct {
 	more    []string   // cautions of the answer besides the plan's own
 	warned  []Warned   // cautions that it says in full
 	named   []string   // cautions that it only names
-	solved  []solved
+	solved  []*solved
 	reset   bool // the place went back over rows: the dial stands where they left it
 }
 
 func (t *Talk) at(s State, said string) *turn {
 	c := &turn{Talk: t, s: s, said: said}
 	if s.memo != nil {
-		c.solved = append(make([]solved, 0, 3), *s.memo)
+		c.solved = append(make([]*solved, 0, 3), s.memo)
 	}
 	return c
 }
@@ -218,7 +218,7 @@ func (c *turn) withMemo(s State) State {
 	s.memo = nil
 	for i := range c.solved {
 		if c.solved[i].said == s.Said {
-			s.memo = &solved{s.Said, c.solved[i].plan}
+			s.memo = c.solved[i]
 		}
 	}
 	return s
@@ -281,10 +281,7 @@ func (c *turn) solve(said engine.Inputs) *engine.Plan {
 		}
 	}
 	p := engine.Solve(c.filled(said))
-	if c.solved == nil {
-		c.solved = make([]solved, 0, 2) // the plan kept and the one on the table
-	}
-	c.solved = append(c.solved, solved{said, p})
+	c.solved = append(c.solved, &solved{said, p})
 	return p
 }
 

@@ -210,11 +210,11 @@ func (v Voice) bareValue(p *engine.Plan, k engine.Key) string {
 // "stitches in the band".
 func Under(label, value string) string {
 	figure, noun, ok := strings.Cut(value, " ")
-	if !ok || strings.Trim(figure, "0123456789.") != "" {
+	if !ok || !strings.Contains(label, strings.TrimSuffix(noun, "s")) || strings.Trim(figure, "0123456789.") != "" {
 		return value
 	}
 	for w := range strings.FieldsSeq(label) {
-		if w == noun || w == noun+"s" || w+"s" == noun {
+		if w == noun || strings.TrimSuffix(w, "s") == noun || w == strings.TrimSuffix(noun, "s") {
 			return figure
 		}
 	}

@@ -32,6 +32,24 @@ func (l *Line) glance() glance {
 	return g
 }
 
+// look takes the glance of the tokens and their initials anew, once they have
+// been set.
+func (l *Line) look() {
+	l.seen, l.first = l.glance(), 0
+	for i := range l.tokens {
+		l.first |= initial(l.tokens[i].text) | initial(l.tokens[i].stem)
+	}
+}
+
+// initial is the first byte of a word as one bit of 64: a line without it holds
+// no such word. Of no word it is 0.
+func initial(word string) uint64 {
+	if word == "" {
+		return 0
+	}
+	return 1 << (word[0] & 63)
+}
+
 // needs is what p cannot do without: the words that stand alone, and one set
 // for each element with choices, their first words.
 func (p *pattern) needs() (must glance, all []glance) {

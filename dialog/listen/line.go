@@ -13,6 +13,7 @@ type Line struct {
 	raw      string // the same as it was typed
 	tokens   []token
 	seen     glance // of the tokens
+	first    uint64 // their initials
 	begin    int    // tokens before begin are greetings and fillers
 	end      int    // tokens from end on are politeness
 	question bool
@@ -97,7 +98,7 @@ func newLine(text string) *Line {
 	l := &Line{text: lower(text), raw: text}
 	l.question = strings.Contains(text, "?")
 	l.tokens = tokens(l.text, quantity.Scan(l.text))
-	l.seen = l.glance()
+	l.look()
 	l.trim()
 	return l
 }
@@ -188,13 +189,12 @@ func isLength(u quantity.Unit) bool {
 
 // has reports whether any of the stems stands in the line.
 func (l *Line) has(stems ...string) bool {
-	for i := range l.tokens {
-		t := &l.tokens[i]
-		if t.q != nil {
+	for _, s := range stems {
+		if l.first&initial(s) == 0 {
 			continue
 		}
-		for _, s := range stems {
-			if t.stem == s || t.text == s {
+		for i := range l.tokens {
+			if t := &l.tokens[i]; t.q == nil && (t.stem == s || t.text == s) {
 				return true
 			}
 		}

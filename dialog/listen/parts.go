@@ -46,11 +46,17 @@ func oneOf(w string, words []string) bool {
 		return false
 	}
 	for _, x := range words {
-		if w == x || w == stem(x) {
+		if w == x || mayBe(w, x) && w == stem(x) {
 			return true
 		}
 	}
 	return false
+}
+
+// mayBe reports whether w may be the stem of x: it begins as x does, but for
+// the forms of "be" and "go".
+func mayBe(w, x string) bool {
+	return x != "" && w[0] == x[0] || w == "be" || w == "go"
 }
 
 // partCue reports whether the line holds a phrasing of that part.

@@ -72,7 +72,7 @@ func (x *Lexicon) rewrite(l *Line) {
 		}
 	}
 	l.trim()
-	l.seen = l.glance()
+	l.look()
 }
 
 // put replaces the tokens from..to by words.

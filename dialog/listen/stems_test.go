@@ -4,6 +4,8 @@ import (
 	"slices"
 	"testing"
 
+	"github.com/stretchr/testify/require"
+
 	"foldrow/rules"
 )
 
@@ -47,5 +49,13 @@ func TestSlightLinesTellOfNoCard(t *testing.T) {
 		if f, _ := newShelf(func() []rules.Card { return book.Cards("troubles") }).bestOf(newLine(line).tokens); f.mass >= 1.5 {
 			t.Errorf("%s is worth %.2f to %s", line, f.mass, f.card)
 		}
+	}
+}
+
+// oneOf stems only words that may have the stem; every irregular form must be
+// among those.
+func TestMayBe(t *testing.T) {
+	for form, st := range irregular {
+		require.True(t, mayBe(st, form), "%s of %s", st, form)
 	}
 }

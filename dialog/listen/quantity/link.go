@@ -48,7 +48,7 @@ func (s *scanner) linkOf(i, j int) link {
 }
 
 // joint is how the word or mark t joins.
-func joint(t token) link {
+func joint(t *token) link {
 	switch t.text {
 	case "and", ",", "&", ";", "+":
 		return and
@@ -74,7 +74,7 @@ func joint(t token) link {
 
 // filler knows the words that may stand between a count and what joins it to
 // a length without changing what is said.
-func filler(t token) bool {
+func filler(t *token) bool {
 	return t.isWord("of", "in", "on", "my", "the", "this", "a", "that", "swatch", "sample", "square", "piece", "knitting",
 		"fabric", "plain", "measured", "together", "wide", "across", "high", "deep", "there", "i", "we", "get", "got",
 		"have", "count", "knit") || t.is(",")

@@ -19,14 +19,16 @@ type number struct {
 type scanner struct {
 	toks  []token
 	items []item
+	none  token // stands where there is no token
 }
 
-// at is token i, or a token that is nothing where there is none.
-func (s *scanner) at(i int) token {
+// at is token i, or a token that is nothing where there is none; it is only
+// read.
+func (s *scanner) at(i int) *token {
 	if i < 0 || i >= len(s.toks) {
-		return token{kind: mark, gap: true}
+		return &s.none
 	}
-	return s.toks[i]
+	return &s.toks[i]
 }
 
 // text is the text of token i if it is a word.

@@ -131,7 +131,7 @@ const maxItems = 4 * MaxQuantities
 // Scan finds the quantities of line, in order and without overlap. It reads
 // any string: bytes that are not text are passed over.
 func Scan(line string) []Quantity {
-	s := &scanner{toks: tokenize(line)}
+	s := &scanner{toks: tokenize(line), none: token{kind: mark, gap: true}}
 	s.collect()
 	if len(s.items) == 0 {
 		return nil

@@ -126,7 +126,7 @@ func (s *scanner) monthDay(i int) int {
 }
 
 // year knows a number that can only be a year here.
-func year(t token) bool {
+func year(t *token) bool {
 	return t.kind == digits && len(t.text) == 4 && (t.text[:2] == "19" || t.text[:2] == "20")
 }
 

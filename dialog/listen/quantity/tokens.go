@@ -33,10 +33,10 @@ type token struct {
 }
 
 // isWord reports whether t is one of ws.
-func (t token) isWord(ws ...string) bool { return t.kind == word && oneOf(t.text, ws...) }
+func (t *token) isWord(ws ...string) bool { return t.kind == word && oneOf(t.text, ws...) }
 
 // is reports whether t is the mark or word s, told apart from digits only.
-func (t token) is(s string) bool { return (t.kind == mark || t.kind == word) && t.text == s }
+func (t *token) is(s string) bool { return (t.kind == mark || t.kind == word) && t.text == s }
 
 func oneOf(s string, ws ...string) bool {
 	for _, w := range ws {
