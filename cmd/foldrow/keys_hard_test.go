@@ -4,6 +4,7 @@ package main
 
 import (
 	"io"
+	"math/rand/v2"
 	"strings"
 	"testing"
 	"testing/iotest"
@@ -49,6 +50,44 @@ func TestHardKeys(t *testing.T) {
 			d.keys("\x05\x15\x04")
 			d.leave(0)
 		})
+	}
+}
+
+// TestAnyKeys: whatever keys are pressed in whatever order, the program goes on and
+// is left in order. Ctrl-Space is not among them: typed ahead it is a Ctrl-D.
+func TestAnyKeys(t *testing.T) {
+	pressed := []string{"\x1b[A", "\x1b[B", "\x1b[C", "\x1b[D", "\x1b[H", "\x1b[F", "\x1b[3~", "\x1b[5~", "\x1b[1;5C", "\x1bb", "\x1bf", "\x1bd",
+		"\x1b\x7f", "\x7f", "\t", "\t\t", "\r", "\x1b", "\x1bOP", "\x1b[Z", "\x1b[200~neck 40\r2x2\x1b[201~", "a", "neck ", "what if ", "40", "é", "漢", "🧶",
+		"\xff", "\xc3", "why", "\x1b[", "\x1b[999;999H"}
+	for c := byte(1); c < 27; c++ {
+		if !strings.ContainsRune("\x03\x04\x13\x1a", rune(c)) { // interrupt, end, and stops of the output and of the program
+			pressed = append(pressed, string(rune(c)))
+		}
+	}
+	for seed := range uint64(4) {
+		order := rand.New(rand.NewPCG(seed, 0))
+		d := sit(t, []int{20, 80}[seed%2], t.TempDir(), nil)
+		d.see("pullover?")
+		for range 150 {
+			d.keys(pressed[order.IntN(len(pressed))])
+			if order.IntN(3) == 0 {
+				time.Sleep(5 * time.Millisecond)
+			}
+		}
+		for open := 100; open > 0; {
+			_, _ = io.WriteString(d.tty, "\x05\x15\x04") // fails once it is gone
+			select {
+			case <-d.done:
+				open = 0
+			case <-time.After(100 * time.Millisecond):
+				open--
+			}
+		}
+		d.screen.unknown = nil // Ctrl-L clears the window, and what is typed ahead is echoed as it is
+		d.leave(0)
+		if text := d.screen.text(); strings.Contains(text, "goroutine ") {
+			t.Errorf("keys of seed %d: %s", seed, text)
+		}
 	}
 }
 
