@@ -108,24 +108,6 @@ func HoleNeedleList(f *engine.Front) string {
 	return strings.Join(parts, "; ")
 }
 
-// FrontLatch names the needles of a front band that are latched, piece by piece
-// where the bed does not take it at once; "" where there are none.
-func FrontLatch(p *engine.Plan) string {
-	cols := p.FrontRibColumns()
-	if len(cols) == 0 {
-		return ""
-	}
-	var parts []string
-	for i, t := range p.Front.Parts {
-		text := NeedleRuns(t.Columns(cols), t.Needles())
-		if len(p.Front.Parts) > 1 {
-			text = fmt.Sprintf("piece %d: %s", i+1, text)
-		}
-		parts = append(parts, text)
-	}
-	return strings.Join(parts, ". ")
-}
-
 // GapWords tells the gaps between the holes, and how they share a remainder.
 func GapWords(h engine.Buttonholes) string {
 	switch {

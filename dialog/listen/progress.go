@@ -24,6 +24,12 @@ func (r *reading) progress() (Meaning, bool) {
 	if !r.ctx.Making || r.ctx.Open != "" || r.l.begin >= r.l.end || !r.onlyProgress() {
 		return Meaning{}, false
 	}
+	if r.asksNeedles() {
+		return Meaning{}, false
+	}
+	if m, ok := r.missed(); ok {
+		return m, true
+	}
 	said := r.stated()
 	if r.asksState() {
 		return r.whether(said)
