@@ -117,6 +117,9 @@ func (c *turn) upTo(w where) (State, Reply) {
 		h, before = w.hangingAt(w.m.Done)
 		n = len(h.Map)
 	}
+	if c.m.Move.Needle == "" && cols == nil {
+		return c.unsure("The place here is a needle, not a count. Say the last one sewn: *sewn up to L20*.")
+	}
 	if c.m.Move.Needle == "" {
 		if c.m.Move.Count < 1 || c.m.Move.Count > len(cols) {
 			return c.unsure(fmt.Sprintf("There are %d here. Say the last one done: *up to %s*.", len(cols), engine.NeedleName(n-1, n)))
@@ -134,6 +137,9 @@ func (c *turn) upTo(w where) (State, Reply) {
 	}
 	if w.card().Fields["needles"] == "rehang" {
 		return c.reached(w, before+col+1, note)
+	}
+	if at := w.placeOf(c.m.Move.Needle); at >= 0 && c.m.Move.Begun {
+		return c.reached(w, at, note)
 	}
 	return c.reached(w, w.doneUpTo(col), note)
 }

@@ -128,9 +128,13 @@ func (w where) hangNow(from, to int) string {
 	if s := w.placeNow(h); from == 0 && s != "" {
 		lead = s + " "
 	}
-	text := lead + "Hang " + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
+	span := engine.NeedleName(from, n)
+	if to > from+1 {
+		span += " to " + engine.NeedleName(to-1, n)
+	}
+	text := lead + "Hang " + span
 	if h.Rounds*h.Pieces > 1 {
-		text = title(answer.HangingName(h)) + ": " + lower(lead+"Hang ") + engine.NeedleName(from, n) + " to " + engine.NeedleName(to-1, n)
+		text = title(answer.HangingName(h)) + ": " + lower(lead+"Hang ") + span
 	}
 	if h.Stitches() == n {
 		return text + ", one stitch on each." + w.plainRow(h, to)

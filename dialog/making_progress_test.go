@@ -46,6 +46,11 @@ func TestNotDone(t *testing.T) {
 		{"making latch", "up to L43, except L44", "(Not among those of this step: L44.)"},
 		{"making latch", "all latched?", "Not yet"},
 		{"making latch", "latched all", "Hang the hem"},
+		{"making latch", "starting L45", "L45"},
+		{"making latch", "starting L45", "Column 4 of"},
+		{"making latch", "done the first 3 columns", "Column 4 of"},
+		{"making latch", "first 5 columns latched", "Columns 6 "},
+		{"making latch", "first 5 columns latched?", "Columns 1 to"},
 		{"making hem", "is it finished", "The ends, then the middle"},
 	} {
 		_, r := tk.Turn(arrive(t, tk, c.context), c.said)

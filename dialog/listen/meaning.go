@@ -76,6 +76,7 @@ type Move struct {
 	Except []string // latched, all-but: needles that are not done
 	Step   string   // the step's id
 	Done   bool     // row: it is knitted, not being knitted
+	Begun  bool     // latched: the needle is begun, and so not done
 	Along  string   // latched: the steps along the needles it may be ("latch", "hem rehang")
 	Way    string   // way: the side from which the columns are worked
 }

@@ -31,6 +31,14 @@ func (r *reading) progress() (Meaning, bool) {
 		return m, true
 	}
 	said := r.stated()
+	if len(said) == 1 && len(said[0].needles) > 0 && r.droppedByMistake() {
+		return Meaning{Kind: Trouble, Card: "dropped-stitch"}, true
+	}
+	if n := r.firstSoMany(said); n > 0 {
+		m := r.stepMeaning(cueHit{topic: "latched"})
+		m.Move.Count = n
+		return m, true
+	}
 	if r.asksState() {
 		return r.whether(said)
 	}
@@ -142,6 +150,9 @@ func (r *reading) asksState() bool {
 func (r *reading) whether(said []stated) (Meaning, bool) {
 	m := r.stepMeaning(cueHit{topic: "whether"})
 	m.Move.Step = r.namedStep()
+	if r.l.has("column", "bump", "needle") && !r.l.has("row") {
+		m.Move.Row = 0 // "first 5 columns latched?"
+	}
 	for _, c := range said {
 		if c.work || c.held || c.begun {
 			return m, true
@@ -166,7 +177,7 @@ func (r *reading) allBut(sure, held, spare *stated) (Meaning, bool) {
 func (r *reading) reached(c stated, done bool) Meaning {
 	m := r.stepMeaning(cueHit{topic: "latched"})
 	if len(c.needles) > 0 {
-		m.Move.Needle = c.needles[len(c.needles)-1]
+		m.Move.Needle, m.Move.Begun = c.needles[len(c.needles)-1], c.begun
 		return m
 	}
 	m.Move.What, m.Move.Done, m.Move.Row = "row", done, c.rows[len(c.rows)-1]
@@ -180,7 +191,14 @@ func (r *reading) checked(m Meaning) Meaning {
 		return m
 	}
 	switch m.Move.What {
-	case "done", "finished", "latched":
+	case "latched":
+		if r.droppedByMistake() {
+			return Meaning{Kind: Trouble, Card: "dropped-stitch"}
+		}
+		if r.l.has("oops", "whoops", "mistake", "wrong") && r.l.has("latch", "drop") {
+			return Meaning{Kind: Trouble, Card: "wrong-needle-dropped"}
+		}
+	case "done", "finished":
 	case "row":
 		if r.l.has("go", "jump", "skip", "tak", "take", "mov", "move", "set", "put") {
 			return m // an order

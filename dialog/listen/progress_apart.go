@@ -43,6 +43,20 @@ func (r *reading) after(i int, words ...string) bool {
 	return i-1 >= r.l.begin && oneOf(r.l.tokens[i-1].text, words) || i-2 >= r.l.begin && oneOf(r.l.tokens[i-2].text, words)
 }
 
+// firstSoMany is n of "the first n columns are done"; 0 where the line tells
+// something else.
+func (r *reading) firstSoMany(said []stated) int {
+	if len(said) != 1 || !said[0].work || said[0].held || said[0].begun || len(said[0].rows) != 1 || len(said[0].needles) > 0 || r.asksState() {
+		return 0
+	}
+	for i := r.l.begin + 1; i < r.l.end; i++ {
+		if q := r.l.tokens[i].q; q != nil && !q.After && !q.Ordinal && r.l.tokens[i-1].text == "first" && !r.l.has("row") {
+			return said[0].rows[0]
+		}
+	}
+	return 0
+}
+
 // missed: a needle, a stitch or the row that did not knit is a mishap; "I have
 // not knitted row 9" and "row 9 is not knitted" are not. Which it is, the line
 // tells: the topic keeps the words of cards from settling it again.
@@ -72,4 +86,9 @@ func (r *reading) missed() (Meaning, bool) {
 		}
 	}
 	return Meaning{}, false
+}
+
+// droppedByMistake: columns are dropped only where they are latched.
+func (r *reading) droppedByMistake() bool {
+	return r.l.has("drop") && !r.l.has("latch", "hang") && !r.held() && r.x.alongOf(r.ctx.Step) != "latch"
 }
