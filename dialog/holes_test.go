@@ -63,7 +63,7 @@ func TestFrontsInPieces(t *testing.T) {
 		require.Empty(t, r.Changes, line)
 	}
 	_, r = say(t, tk, holes, "which needles do I latch on the front band")
-	require.Contains(t, r.Markdown, "piece 1: ")
+	require.Contains(t, r.Markdown, "piece 1 from ")
 	_, r = say(t, tk, holes, "start the front band", "go to the second front", "next")
 	require.Contains(t, r.Markdown, "piece 1: L43+L42, L1+R1, R42+R43; piece 2: L4+L3, R39+R40")
 	s, r = say(t, tk, s, "120 stitches on the front band", "start the front band")
