@@ -81,6 +81,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.rowsOut(w)
 	case "latched":
 		return c.upTo(w)
+	case "piece", "piece-done":
+		return c.toPiece(w)
 	case "all-but":
 		return c.allBut(w)
 	case "whether":

@@ -151,7 +151,7 @@ func TestGlanceOfEveryStep(t *testing.T) {
 				t.Fatal("the making does not end")
 			}
 			line := rapid.SampledFrom([]string{"where am I", "skip", "what dial for this", "do i make the hole now", "done 1 row", "start from the hem", "start from the latching",
-				"start from sewing off", "start from hang again", "all latched", "the hem is hung", "latched up to R3", "hung up to R3"}).Draw(t, "also")
+				"start from sewing off", "start from hang again", "all latched", "the hem is hung", "latched up to R3", "hung up to R3", "piece 1 done", "next piece"}).Draw(t, "also")
 			if _, also := tk.Turn(s, line); also.Kind == "step" && glance(also.Markdown) > 8 {
 				t.Fatalf("%s: %d lines\n%s", line, glance(also.Markdown), also.Markdown)
 			}
