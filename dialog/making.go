@@ -179,6 +179,8 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 		return c.toFold(w)
 	case i < 0:
 		return c.forward(w)
+	case i < w.at && w.likeFront(id):
+		return c.moved(w.past(), "")
 	case i < w.at:
 		return c.stepReply("(That lies behind you; you are here.)")
 	case i == len(w.order)-1:

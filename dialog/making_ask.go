@@ -17,6 +17,8 @@ func (c *turn) needlesReply(w where) (State, Reply) {
 	all := fmt.Sprintf("All %d needles, %s to %s.", p.BandStitches, engine.NeedleName(0, p.BandStitches), engine.NeedleName(p.BandStitches-1, p.BandStitches))
 	if now := w.doNow(true); now != "" && w.card().Fields["needles"] != "" {
 		all = now
+	} else if w.amongFronts() {
+		all = w.frontNeedles()
 	}
 	return c.s, c.reply("step", answer.Screen(w.title(), all))
 }

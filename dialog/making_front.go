@@ -193,3 +193,21 @@ func (c *turn) holesNow(w where) (State, Reply) {
 	}
 	return c.s, c.reply("step", answer.Screen(w.title(), now, there, "How: *how do I make the hole*."))
 }
+
+// frontNeedles is the needles of a front band that the present step is about.
+func (w where) frontNeedles() string {
+	if w.at == w.index("front-latch") {
+		return title(answer.FrontLatch(w.p)) + "."
+	}
+	if f := w.p.Front; len(f.Parts) > 0 {
+		return fmt.Sprintf("The front band: %s.", answer.PartsSpan(f.Parts))
+	}
+	return ""
+}
+
+// likeFront: she is at the step of the first front band that does what step id
+// of the neckband did ("all latched", "the hem is hung").
+func (w where) likeFront(id string) bool {
+	front, ok := map[string]string{"latch-columns": "front-latch", "hem": "front-hem", "sew-off": "front-off", "hang-again": "front-hang"}[id]
+	return ok && w.amongFronts() && w.at == w.index(front)
+}
