@@ -20,7 +20,7 @@ func TestSaidAtTheFronts(t *testing.T) {
 	for _, c := range []struct{ from, said, want string }{
 		{"hang", "which needles", "149 (L75 to R74)"},
 		{"latch", "which needles now", "L73 to R72 (73 needles)"},
-		{"latch", "latched up to L20", "(No needles are counted at the front bands."},
+		{"latch", "latched up to L20", "(No needles counted here;"},
 		{"latch", "L50 done", "17 of 25"},
 		{"latch", "all latched", "Hang the hem of the first front band"},
 		{"hem", "the hem is hung", "Sew off the first front band"},

@@ -104,7 +104,7 @@ func (c *turn) dialCheck(w where, n int) string {
 // upTo takes the needle she has come to.
 func (c *turn) upTo(w where) (State, Reply) {
 	if w.amongFronts() && !w.m.Over { // the steps along the needles are the neckband's
-		return c.stepReply("(No needles are counted at the front bands. Say *next* when this step is done.)")
+		return c.stepReply("(No needles counted here; say *next* when done.)")
 	}
 	i := c.stepAlong(w)
 	if i < 0 {
