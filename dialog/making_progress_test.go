@@ -51,6 +51,9 @@ func TestNotDone(t *testing.T) {
 		{"making latch", "done the first 3 columns", "Column 4 of"},
 		{"making latch", "first 5 columns latched", "Columns 6 "},
 		{"making latch", "first 5 columns latched?", "Columns 1 to"},
+		{"making rows", "all hung", "row 5 of"},
+		{"making rows", "go back 3 rows", "row 2 of"},
+		{"making hem", "all hung", "Knit the closing row"},
 		{"making hem", "is it finished", "The ends, then the middle"},
 	} {
 		_, r := tk.Turn(arrive(t, tk, c.context), c.said)

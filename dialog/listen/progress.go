@@ -207,8 +207,8 @@ func (r *reading) checked(m Meaning) Meaning {
 		if r.l.has("next", "go", "on", "now", "continue", "what") {
 			return m
 		}
-		if r.l.has("hang") && r.x.alongOf(r.ctx.Step) == "latch" {
-			m.Move.What = "undone" // columns are not hung
+		if r.l.has("hang") && r.nothingHangs() {
+			m.Move.What = "undone"
 			return m
 		}
 	default:

@@ -1,5 +1,7 @@
 package listen
 
+import "strings"
+
 // Lines made of the words of progress that tell none: what needles there are,
 // and what the machine did.
 
@@ -91,4 +93,10 @@ func (r *reading) missed() (Meaning, bool) {
 // droppedByMistake: columns are dropped only where they are latched.
 func (r *reading) droppedByMistake() bool {
 	return r.l.has("drop") && !r.l.has("latch", "hang") && !r.held() && r.x.alongOf(r.ctx.Step) != "latch"
+}
+
+// nothingHangs: neither stitches nor bumps are hung at the step she is at.
+func (r *reading) nothingHangs() bool {
+	along := r.x.alongOf(r.ctx.Step)
+	return along != "hem" && along != "rehang" && !strings.HasPrefix(r.ctx.Step, "front-") && !strings.HasPrefix(r.ctx.Step, "second-")
 }
