@@ -48,9 +48,14 @@ func TestPieceTold(t *testing.T) {
 		}
 		require.Contains(t, r.Markdown, c.want, c.name)
 	}
+	wide, _ := tk.Begin()
+	wide, _ = say(t, tk, wide, "pullover", "38/49", "58 cm", "1x1", "8 rows a layer", "230 stitches on the yoke", "start knitting")
+	_, r := tk.Turn(wide, "piece 1 done")
+	require.Contains(t, r.Markdown, "Yoke stitches 115 to 230")
+	require.LessOrEqual(t, glance(r.Markdown), 8)
 	whole, _ := tk.Begin()
 	whole, _ = say(t, tk, whole, "pullover", "30/42", "40 cm", "2x2", "4.5 cm", "start knitting")
-	_, r := tk.Turn(whole, "piece 1 done")
+	_, r = tk.Turn(whole, "piece 1 done")
 	require.Equal(t, "unclear", r.Kind)
 	require.Contains(t, r.Markdown, "The band hangs in one piece.")
 }

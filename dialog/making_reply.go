@@ -39,6 +39,9 @@ func (c *turn) stepText(w where, note string) string {
 	case last, needles == "latch", needles == "hem":
 		right = "Right: " + lower(v.Line(card.Section("right"), w.plan()))
 	}
+	if note != "" && w.m.Piece > 0 && card.Fields["needles"] == "rehang" {
+		right = "" // no room beside the note, the yoke's stitches and the join
+	}
 	if care != "" {
 		care = "Caution: " + lower(care)
 	}
