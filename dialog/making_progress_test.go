@@ -44,6 +44,7 @@ func TestNotDone(t *testing.T) {
 		{"making latch", "up to L40, except L43", "(Left out: L43. Do that now, then go on here.)"},
 		{"making latch", "latched to L43, L45 still to do", "(Left out: L45."},
 		{"making latch", "up to L43, except L44", "(Not among those of this step: L44.)"},
+		{"making latch", "not yet", "Nothing counted"},
 		{"making latch", "all latched?", "Not yet"},
 		{"making latch", "latched all", "Hang the hem"},
 		{"making latch", "starting L45", "L45"},

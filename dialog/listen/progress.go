@@ -66,7 +66,7 @@ func (r *reading) progress() (Meaning, bool) {
 		m := r.reached(*sure, sure.work) // "row 8 done, row 9 not yet"
 		m.Move.Except = held.needles
 		return m, true
-	case held != nil && (held.work || held.named()):
+	case held != nil && (held.work || held.named() || r.l.has("yet")):
 		m := r.stepMeaning(cueHit{topic: "undone"})
 		m.Move.Step = r.namedStep()
 		return m, true
