@@ -29,6 +29,8 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.pieceReply(p)
 	case "fold":
 		return c.foldReply(p)
+	case "balls":
+		return c.balls(p)
 	case "fits", "enough":
 		return c.suffices()
 	case "machine-fit":

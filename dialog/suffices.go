@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 
+	"foldrow/dialog/answer"
+	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
 
@@ -74,4 +76,34 @@ func (c *turn) fitsBed(p *engine.Plan) (State, Reply) {
 		return c.s, c.reply("number", fmt.Sprintf("Yes: **%d stitches** on %d needles, in one piece.", p.BandStitches, p.In.Int(engine.BedNeedles)))
 	}
 	return c.s, c.reply("number", fmt.Sprintf("No: **%d stitches** want %d pieces on %d needles.", p.BandStitches, p.Pieces, p.In.Int(engine.BedNeedles)))
+}
+
+// balls is how many balls of the weight said are enough for all that is planned.
+func (c *turn) balls(p *engine.Plan) (State, Reply) {
+	var want []string
+	if p.YarnRate.Sign() <= 0 && !p.In.Has(engine.StitchWeight) {
+		want = append(want, "how many metres are in 100 g (*350 m per 100 g*)")
+	}
+	if !c.m.HasFig {
+		want = append(want, "what one weighs (*how many balls of 50 g*)")
+	}
+	switch {
+	case p.BandYarn == 0:
+		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandYarn}))
+	case len(want) > 0:
+		return c.s, c.reply("number", "For that I need "+strings.Join(want, ", and ")+".")
+	}
+	n, ok := engine.BallsFor(p.In, c.m.Figure)
+	if !ok {
+		return c.onUnclear(listen.Problem{Code: "not-understood"})
+	}
+	p = engine.Solve(p.In.With(engine.YarnLeft, c.m.Figure)) // whatever is left by now
+	k := engine.BandYarnGrams
+	if p.AllYarnState() != engine.YarnUnknown {
+		k = engine.AllYarnGrams
+	}
+	c.answersOf(p, k)
+	c.answer("balls", n)
+	return c.s, c.reply("number", fmt.Sprintf("**%s** of %s g: it takes about %s. Counted at the high end of that estimate, with a tenth to spare.",
+		answer.Count(n, "ball", "balls"), trimNum(c.m.Figure), c.voice().Value(p, k))+neckbandOnly(p))
 }

@@ -73,10 +73,7 @@ func LongestNeck(in Inputs) (p *Plan, ok bool) {
 func DeepestBand(in Inputs, grams Num) (p *Plan, ok bool) {
 	enough := func(rows int) bool {
 		p = Solve(in.Without(Depth).With(YarnLeft, grams).With(DepthRows, wholeNum(rows)))
-		if all := p.AllYarnState(); all != YarnUnknown {
-			return all == YarnEnough
-		}
-		return p.Yarn == YarnEnough
+		return p.yarnLasts()
 	}
 	low, high := MinRows, MaxRows
 	if !enough(low) {
@@ -91,4 +88,28 @@ func DeepestBand(in Inputs, grams Num) (p *Plan, ok bool) {
 		}
 	}
 	return p, enough(low)
+}
+
+// yarnLasts reports whether the yarn left is enough, with the margin, for all
+// that is planned.
+func (p *Plan) yarnLasts() bool {
+	if all := p.AllYarnState(); all != YarnUnknown {
+		return all == YarnEnough
+	}
+	return p.Yarn == YarnEnough
+}
+
+// mostBalls is how many balls are reckoned with at most.
+const mostBalls = 100
+
+// BallsFor is the fewest balls of so many grams that are enough for all that
+// is planned, with the margin and at the high end of the estimate, as Yarn
+// reckons. ok is false where the yarn's length or the band is not known.
+func BallsFor(in Inputs, grams Num) (n int, ok bool) {
+	for n = 1; n <= mostBalls; n++ {
+		if Solve(in.With(YarnLeft, grams.Mul(wholeNum(n)))).yarnLasts() {
+			return n, true
+		}
+	}
+	return 0, false
 }

@@ -137,6 +137,34 @@ func TestDeepestBand(t *testing.T) {
 	}
 }
 
+// TestBallsFor: one ball fewer would not be enough.
+func TestBallsFor(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := drawInputs(t).With(YarnLength, wholeNum(rapid.IntRange(60, 600).Draw(t, "length")))
+		ball := wholeNum(rapid.SampledFrom([]int{10, 25, 50, 100}).Draw(t, "ball"))
+		n, ok := BallsFor(in, ball)
+		if !ok {
+			t.Fatalf("no number of balls of %v g", ball)
+		}
+		for balls, enough := range map[int]bool{n: true, n - 1: false} {
+			if balls == 0 {
+				continue
+			}
+			p := Solve(in.With(YarnLeft, ball.Mul(wholeNum(balls))))
+			state := p.Yarn
+			if all := p.AllYarnState(); all != YarnUnknown {
+				state = all
+			}
+			if (state == YarnEnough) != enough {
+				t.Fatalf("%d of %d balls: state %d", balls, n, state)
+			}
+		}
+	})
+	if _, ok := BallsFor(cardigan(t).Without(YarnLength), Int(50)); ok {
+		t.Error("balls of yarn of unknown length")
+	}
+}
+
 // TestSwatchFor: W59, edges that wobble 4 mm in all: a swatch of 10 stitches is
 // 8 mm out over 20 stitches, one of 40 stitches 2 mm (own arithmetic). A plain
 // band of 20 stitches without seams, at 20 in 10 cm.

@@ -146,6 +146,7 @@ func (r *reading) oneTopic() (Meaning, bool) {
 		(*reading).whyFactor,
 		(*reading).explainStep,
 		(*reading).yarnCount,
+		(*reading).ballsAsked,
 		(*reading).yarnAsked,
 		(*reading).tightnessMeans,
 		(*reading).stepsChange,

@@ -41,3 +41,21 @@ func (r *reading) yarnAsked() (Meaning, bool) {
 	}
 	return Meaning{}, false
 }
+
+// ballsAsked: "how many balls do I need", "how many balls of 50 g"; the weight
+// is of one ball and no yarn that is left.
+func (r *reading) ballsAsked() (Meaning, bool) {
+	t := r.l.tokens
+	if !r.l.has("ball", "skein", "hank") || !r.l.has("many", "number") || r.cue(WhatIf) && r.l.has("if") || r.cue(Why) {
+		return Meaning{}, false
+	}
+	m := Meaning{Kind: Number, Topic: "balls", Keys: []engine.Key{engine.BandYarnGrams}}
+	for _, i := range r.l.quantities() {
+		g, ok := t[i].q.Grams()
+		if !ok || m.HasFig || t[i].q.Range || t[i].q.Problem != "" || g.Sign() <= 0 {
+			return Meaning{}, false
+		}
+		m.Figure, m.HasFig, m.FigUnit = g, true, "g"
+	}
+	return m, true
+}
