@@ -19,6 +19,13 @@ func Clean(line string) (string, bool) {
 	if cut {
 		line = line[:MaxLine]
 	}
+	if isClean(line) {
+		return line, cut
+	}
+	return cleaned(line), cut
+}
+
+func cleaned(line string) string {
 	var b strings.Builder
 	b.Grow(len(line))
 	space := false
@@ -38,17 +45,44 @@ func Clean(line string) (string, bool) {
 			b.WriteRune(r)
 		}
 	}
-	return b.String(), cut
+	return b.String()
+}
+
+// isClean is true only of a line that Clean leaves as it is; most are of plain
+// letters and single blanks.
+func isClean(line string) bool {
+	blank := true
+	for i := range len(line) {
+		switch c := line[i]; {
+		case c > '~' || c < ' ' || c == ' ' && blank:
+			return false
+		default:
+			blank = c == ' '
+		}
+	}
+	return !blank
 }
 
 // lower is the line in small letters, each as long in bytes as it was typed, so
 // that a place in one is the same place in the other; the few letters whose
 // small form is longer or shorter (Ⱥ, İ) stay as they are.
 func lower(line string) string {
+	if ascii(line) {
+		return strings.ToLower(line) // which is quick for these
+	}
 	return strings.Map(func(r rune) rune {
 		if low := unicode.ToLower(r); utf8.RuneLen(low) == utf8.RuneLen(r) {
 			return low
 		}
 		return r
 	}, line)
+}
+
+func ascii(line string) bool {
+	for i := range len(line) {
+		if line[i] >= utf8.RuneSelf {
+			return false
+		}
+	}
+	return true
 }

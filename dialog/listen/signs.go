@@ -59,7 +59,9 @@ func signs(text string) string {
 // "e=1" and "N(neck = 45 cm) = ?".
 func symbols(text string) string {
 	if strings.ContainsAny(text, "xX×*") {
-		text = ribApart.ReplaceAllString(text, "${1}x$2")
+		if strings.ContainsAny(text, "X×") || strings.Contains(text, " x") || strings.Contains(text, "x ") {
+			text = ribApart.ReplaceAllString(text, "${1}x$2")
+		}
 		if strings.Contains(text, "10") || strings.Contains(text, "ten") {
 			text = gaugeTimes.ReplaceAllString(text, "$1 stitches $2 rows")
 		}
