@@ -66,7 +66,7 @@ func (r *reading) progress() (Meaning, bool) {
 		m := r.reached(*sure, sure.work) // "row 8 done, row 9 not yet"
 		m.Move.Except = held.needles
 		return m, true
-	case held != nil && (held.work || held.named() || r.l.has("yet")):
+	case held != nil && (held.work || held.named() || r.l.has("yet", "almost", "nearly")):
 		m := r.stepMeaning(cueHit{topic: "undone"})
 		m.Move.Step = r.namedStep()
 		return m, true
@@ -140,7 +140,7 @@ func (r *reading) asksState() bool {
 	switch r.l.tokens[r.l.begin].text {
 	case "is", "am", "are", "was", "were":
 		return true
-	case "have", "has", "did":
+	case "have", "has", "did", "do", "must", "should", "shall", "can", "could", "may":
 		return r.l.begin+1 < r.l.end && oneOf(r.l.tokens[r.l.begin+1].text, []string{"i", "we", "it", "they", "the", "all", "everything"})
 	}
 	return r.l.question && !r.l.has("next")
@@ -198,7 +198,12 @@ func (r *reading) checked(m Meaning) Meaning {
 		if r.l.has("oops", "whoops", "mistake", "wrong") && r.l.has("latch", "drop") {
 			return Meaning{Kind: Trouble, Card: "wrong-needle-dropped"}
 		}
-	case "done", "finished":
+	case "done":
+		if r.l.has("left", "remain", "need") {
+			m.Move.What = "where" // "I have 5 rows left"
+			return m
+		}
+	case "finished":
 	case "row":
 		if r.l.has("go", "jump", "skip", "tak", "take", "mov", "move", "set", "put") {
 			return m // an order
