@@ -9,6 +9,8 @@ import (
 	"time"
 
 	"golang.org/x/term"
+
+	_ "foldrow/cmd/foldrow/early" // before anything that takes time
 )
 
 func main() {
