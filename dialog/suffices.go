@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"foldrow/dialog/answer"
-	"foldrow/dialog/listen"
 	"foldrow/engine"
 )
 
@@ -95,7 +94,7 @@ func (c *turn) balls(p *engine.Plan) (State, Reply) {
 	}
 	n, ok := engine.BallsFor(p.In, c.m.Figure)
 	if !ok {
-		return c.onUnclear(listen.Problem{Code: "not-understood"})
+		return c.s, c.reply("number", fmt.Sprintf("More than %d balls of %s g: see that a ball's weight and the metres in 100 g are right.", engine.MostBalls, trimNum(c.m.Figure)))
 	}
 	p = engine.Solve(p.In.With(engine.YarnLeft, c.m.Figure)) // whatever is left by now
 	k := engine.BandYarnGrams

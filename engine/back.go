@@ -99,14 +99,14 @@ func (p *Plan) yarnLasts() bool {
 	return p.Yarn == YarnEnough
 }
 
-// mostBalls is how many balls are reckoned with at most.
-const mostBalls = 100
+// MostBalls is how many balls are reckoned with at most.
+const MostBalls = 100
 
 // BallsFor is the fewest balls of so many grams that are enough for all that
 // is planned, with the margin and at the high end of the estimate, as Yarn
 // reckons. ok is false where the yarn's length or the band is not known.
 func BallsFor(in Inputs, grams Num) (n int, ok bool) {
-	for n = 1; n <= mostBalls; n++ {
+	for n = 1; n <= MostBalls; n++ {
 		if Solve(in.With(YarnLeft, grams.Mul(wholeNum(n)))).yarnLasts() {
 			return n, true
 		}

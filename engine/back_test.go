@@ -144,7 +144,10 @@ func TestBallsFor(t *testing.T) {
 		ball := wholeNum(rapid.SampledFrom([]int{10, 25, 50, 100}).Draw(t, "ball"))
 		n, ok := BallsFor(in, ball)
 		if !ok {
-			t.Fatalf("no number of balls of %v g", ball)
+			if Solve(in.With(YarnLeft, ball.Mul(wholeNum(MostBalls)))).yarnLasts() {
+				t.Fatalf("%d balls of %v g would do", MostBalls, ball)
+			}
+			return
 		}
 		for balls, enough := range map[int]bool{n: true, n - 1: false} {
 			if balls == 0 {
