@@ -181,6 +181,20 @@ func TestSolveNeverFails(t *testing.T) {
 	})
 }
 
+// TestHugeYoke: more waiting stitches than there is memory for give a plan
+// without a hanging, and the most that are planned give one.
+func TestHugeYoke(t *testing.T) {
+	for _, yoke := range []int64{maxStitches + 1, 7815671790, 1 << 62} {
+		p := Solve(cardigan(t).With(YokeStitches, Int(yoke)))
+		if p.BandStitches == 0 || p.Rehang != nil || p.Hangings != nil || p.has.yoke {
+			t.Errorf("%d stitches: %d hangings of a band of %d", yoke, len(p.Hangings), p.BandStitches)
+		}
+	}
+	if p := Solve(cardigan(t).With(YokeStitches, Int(maxStitches))); len(p.Hangings) == 0 {
+		t.Error("no hangings of the most stitches")
+	}
+}
+
 func BenchmarkSolve(b *testing.B) {
 	in := cardigan(b)
 	b.ReportAllocs()

@@ -202,11 +202,13 @@ func (p *Plan) Waiting() (n int, planned, ok bool) {
 }
 
 // waiting is the stitches on which the yoke ends: those said to wait, or those
-// of the last stage planned; false where neither is known.
+// of the last stage planned; false where neither is known, and for more than
+// any yoke has: a hanging is worked out stitch by stitch.
 func (p *Plan) waiting() (int, bool) {
 	switch {
 	case p.In.Has(YokeStitches):
-		return p.In.Int(YokeStitches), true
+		n := p.In.Int(YokeStitches)
+		return n, n <= maxStitches
 	case p.Yoke != nil && len(p.Yoke.Stages) > 1:
 		return p.Yoke.Stages[len(p.Yoke.Stages)-2].Stitches(), true
 	}
