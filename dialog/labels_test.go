@@ -1,6 +1,7 @@
 package dialog_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -39,4 +40,27 @@ func TestLabelsAreRead(t *testing.T) {
 		}
 	}
 	t.Logf("%d inputs", tried)
+}
+
+// A result that the plan has not got says what is missing, and every example it
+// gives can be typed.
+func TestMissingResultsSayWhatTheyNeed(t *testing.T) {
+	book, tk := talkOf(t)
+	start := arrive(t, tk, "plan")
+	tried := 0
+	for _, card := range book.Results {
+		_, r := tk.Turn(start, "what is the "+card.Label)
+		assert.NotContains(t, r.Markdown, "what is the plan", card.Key)
+		if card.Without == "" {
+			continue
+		}
+		examples := strings.Split(card.Without, "*")
+		for i := 1; i < len(examples); i += 2 {
+			tried++
+			_, r := tk.Turn(start, examples[i])
+			assert.Contains(t, []string{"answer", "change"}, r.Kind, "%s: %q: %s", card.Key, examples[i], r.Markdown)
+			assert.NotEmpty(t, r.Changes, "%s: %q", card.Key, examples[i])
+		}
+	}
+	assert.Greater(t, tried, 20)
 }

@@ -148,7 +148,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		return c.voice().Hangings(p), true
 	}
 	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)) + c.estimated(p, k)
-	if card, ok := c.book.Result(k); ok {
+	if card, ok := c.book.Result(k); ok && card.Without != "" {
 		text += " " + title(card.Meaning) + "."
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
@@ -213,8 +213,6 @@ func (c *turn) notYet(keys []engine.Key) string {
 		case engine.YokeDecreases, engine.Rehang:
 			c.wanted = engine.YokeStitches
 			return "Tell me how many stitches wait on the waste yarn (\"132 stitches on the yoke\") and I will work it out."
-		case engine.ChartCatches, engine.ChartNeedles:
-			return "For that I need the chart, over so many stitches. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx... over 105 stitches*."
 		case engine.BandYarnGrams:
 			c.wanted = engine.YarnLength
 			return "Tell me the metres in 100 g (\"350 m per 100 g\") and I will give grams."
@@ -228,6 +226,9 @@ func (c *turn) notYet(keys []engine.Key) string {
 				return "That is what I am asking."
 			} else if q != "" && q != "keep" {
 				return fmt.Sprintf("I cannot say the %s yet: the %s is still open.", c.voice().Label(k), q)
+			}
+			if card, ok := c.book.Result(k); ok && card.Without != "" {
+				return card.Without
 			}
 			if engine.IsNumber(k) {
 				c.wanted = k

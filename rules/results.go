@@ -15,6 +15,7 @@ type ResultCard struct {
 	Rounding    string // one sentence: which way it is rounded, and why
 	Meaning     string // what it means at the machine
 	Estimate    string // how far it may be out, "" where it is exact
+	Without     string // what to say where the plan has none: what is missing, with an example
 	Source      []string
 	RibSource   map[string][]string // by rib, in place of Source: "source-2x2"
 }
@@ -57,6 +58,6 @@ func readResult(c Card, bad *faults) ResultCard {
 		RibSource: byRib,
 		Key:       engine.Key(c.ID), Label: c.Fields["label"], Unit: c.Fields["unit"],
 		Words: c.List("words"), Rule: c.Fields["rule"], Rounding: c.Fields["rounding"],
-		Meaning: c.Fields["meaning"], Estimate: c.Fields["estimate"], Source: c.List("source"),
+		Meaning: c.Fields["meaning"], Estimate: c.Fields["estimate"], Without: c.Fields["without"], Source: c.List("source"),
 	}
 }
