@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -46,13 +47,24 @@ func (c *turn) rowFacts(p *engine.Plan, row int) {
 	}
 }
 
-// floatLimit is the longest float that is left alone.
+// floatLimit is the longest float that is left alone, whether one of so many
+// stitches passes it, and what the chart's own come to.
 func (c *turn) floatLimit(p *engine.Plan) string {
 	in := p.In
 	spec := engine.RowSpec{Gauge: in.Num(engine.StitchGauge), LimitLength: in.Num(engine.FloatLimit), LimitStitches: in.Int(engine.FloatStitches)}
 	card := engine.Row(nil, spec)
 	c.answer(engine.FloatMost, card.Limit)
-	return c.voice().FloatLimit(card.Limit, spec, c.caution("loose-floats"))
+	limit := c.voice().FloatLimit(card.Limit, spec, c.caution("loose-floats"))
+	switch {
+	case c.m.Count > card.Limit:
+		return fmt.Sprintf("A float of **%s is too long** to be left alone: catch it on the way. ", answer.Count(c.m.Count, "stitch", "stitches")) + limit
+	case c.m.Count > 0:
+		return fmt.Sprintf("A float of **%s can be left alone**. ", answer.Count(c.m.Count, "stitch", "stitches")) + limit
+	case p.Chart != nil && p.Chart.Cards != nil:
+		c.answerKeys(p, engine.FloatLongest, engine.FloatLongestCm)
+		return c.voice().Floats(p) + "\n\n" + limit
+	}
+	return limit
 }
 
 func (c *turn) chartSet(p *engine.Plan, keys []engine.Key) string {
@@ -69,14 +81,21 @@ func (c *turn) chartSet(p *engine.Plan, keys []engine.Key) string {
 	return text
 }
 
-// withRow is the chart with that row in place of its own, or after its last. A
-// row whose width does not go into the repeat, nor the repeat into it, is asked
+// withRow is the chart with that row in place of its own, or after its last
+// (also at "+"), or without it where row is "". A row whose width does not go into the repeat, nor the repeat into it, is asked
 // about: it would make another repeat of all rows.
 func withRow(chart, at, row string) (string, listen.Problem) {
 	rows := strings.Split(chart, "/")
 	n, err := strconv.Atoi(at)
+	if at == "+" {
+		n, err = len(rows)+1, nil
+	}
 	wide := len(rows[0])
 	switch {
+	case err == nil && row == "" && n >= 1 && n <= len(rows) && len(rows) > 1:
+		return strings.Join(slices.Delete(rows, n-1, n), "/"), listen.Problem{}
+	case row == "" && len(rows) == 1:
+		return "", listen.Problem{Code: "chart-last"}
 	case err != nil || n < 1 || n > len(rows)+1:
 		return "", listen.Problem{Code: "chart-row", Count: len(rows), Read: at}
 	case len(row) == 0 || wide%len(row) != 0 && len(row)%wide != 0:

@@ -23,7 +23,7 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.yarnAfter(p)
 	case "yarn-allows":
 		return c.yarnAllows()
-	case "spread", "spread-lost":
+	case "spread", "spread-lost", "spread-band":
 		return c.spreadReply()
 	case "piece-why", "piece-where", "piece-stitches", "piece-join", "piece-needles":
 		return c.pieceReply(p)
@@ -148,7 +148,7 @@ func (c *turn) one(p *engine.Plan, k engine.Key) (string, bool) {
 		return c.voice().Hangings(p), true
 	}
 	text := fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), c.voice().Value(p, k)) + c.estimated(p, k)
-	if card, ok := c.book.Result(k); ok && card.Without != "" {
+	if card, ok := c.book.Result(k); ok {
 		text += " " + title(card.Meaning) + "."
 	} else if !c.base().Has(k) && (engine.IsNumber(k) || engine.IsText(k)) {
 		text += " That is assumed; say another value to change it."
@@ -239,11 +239,12 @@ func (c *turn) notYet(keys []engine.Key) string {
 	return "I cannot say that yet."
 }
 
-// exampleFor is a line that would set k.
+// exampleFor is a line that would set k, or ask for it where it is worked out
+// and cannot be set.
 func (c *turn) exampleFor(k engine.Key) string {
 	card, ok := c.book.Key(k)
 	if !ok {
-		return "what is the plan"
+		return "what is the " + c.voice().Label(k)
 	}
 	if (k == engine.Neck || k == engine.Depth) && listen.OpenOf(k) != c.open(c.s) {
 		return card.Label + " " + c.voice().Figure(k, float64(card.Usual[0].Add(card.Usual[1]).Div(engine.Int(2)).Round()))

@@ -15,7 +15,7 @@ const mostHung = 1000
 func (c *turn) spreadReply() (State, Reply) {
 	stitches, needles := c.m.Figure.Floor(), c.m.Count
 	note := ""
-	if c.m.Topic == "spread-lost" {
+	if c.m.Topic != "spread" {
 		if needles == 0 {
 			needles = c.plan().BandStitches
 			note = fmt.Sprintf(" (taking the band's %d needles)", needles)
@@ -23,7 +23,9 @@ func (c *turn) spreadReply() (State, Reply) {
 		if needles == 0 {
 			return c.s, c.reply("number", "Over how many needles? For example: *37 decreases over 107*.")
 		}
-		stitches += needles
+		if c.m.Topic == "spread-lost" {
+			stitches += needles
+		}
 	}
 	switch {
 	case needles < 1 || stitches > mostHung:

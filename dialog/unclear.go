@@ -105,6 +105,10 @@ func (c *turn) problemText(p listen.Problem) string {
 		return "A measure in fingers or hands differs from one to the next: lay them on a tape and say that. Nothing of the line is taken. " + c.tryThis()
 	case "chart-row":
 		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
+	case "chart-last":
+		return "That is the only row of the chart. Write it anew. For example: *chart x..x.. / .xx...*."
+	case "no-stage":
+		return fmt.Sprintf("The yoke has stages 1 to %d; stage %s is none of them. Say how many it has first. For example: *yoke in %d stages*.", p.Count, p.Read, p.Count+1)
 	case "chart-width":
 		return fmt.Sprintf("Row %s would be %s wide, and the chart repeats over %s: the two do not go into each other. Write the row over %s, or the whole chart anew. For example: *chart x..x.. / .xx...*.", p.Read, answer.Count(p.Count, "stitch", "stitches"), low, low)
 	case "cuts":
@@ -174,6 +178,9 @@ func (c *turn) tryThis() string { return fmt.Sprintf("For example: *%s*.", c.exa
 func (c *turn) lost() string {
 	if len(c.m.Keys) > 0 {
 		label := c.voice().Label(c.m.Keys[0])
+		if card, ok := c.book.Result(c.m.Keys[0]); ok {
+			return fmt.Sprintf("I heard the %s, but not what about it. To hear it: *what is the %s*.", label, card.Label)
+		}
 		if e := c.exampleFor(c.m.Keys[0]); e != "" {
 			return fmt.Sprintf("I heard the %s, but not what about it. To set it: *%s*. To hear it: *show my answers*, or *plan*.", label, e)
 		}

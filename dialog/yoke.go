@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"foldrow/dialog/listen"
@@ -39,6 +40,8 @@ func (c *turn) yokeAnswer(p *engine.Plan) string {
 		return "For a row card I need the row. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx...*, x being contrast."
 	case c.m.Topic == "chart":
 		return c.chartAnswer(p, row)
+	case c.m.Topic == "repeats-fit":
+		return c.repeatsFit(p)
 	case c.m.Topic == "yoke-depth":
 		return c.depthAnswer(p)
 	case p.Yoke == nil || p.Yoke.Spec.Start == 0:
@@ -116,7 +119,7 @@ func (c *turn) depthAnswer(p *engine.Plan) string {
 		c.answerKeys(p, engine.YokeRowsResult, engine.YokeDepthResult, engine.YokeSlope)
 		return c.voice().Profile(p)
 	}
-	return "For the depth I need the bust or chest. For example: *how deep is the yoke for a 94 cm bust*."
+	return "For the depth I need the bust or chest it is for, or the depth you want. For example: *how deep is the yoke for a 94 cm bust*, *yoke 22 cm deep*."
 }
 
 // partText is the answer of the part around the band that the keys belong to,
@@ -191,8 +194,34 @@ func merged(in engine.Inputs, s listen.Set) (string, listen.Problem) {
 	if s.Key == engine.StageHad && in.Has(s.Key) {
 		return in.Text(s.Key) + " " + s.Text, listen.Problem{}
 	}
+	if s.Key == engine.StageRepeats && strings.Contains(s.Text, "=") {
+		return withRepeats(in, s.Text)
+	}
 	if at, row, one := strings.Cut(s.Text, "="); one && s.Key == engine.KeyChart {
 		return withRow(in.Text(s.Key), at, row)
 	}
 	return s.Text, listen.Problem{}
+}
+
+// withRepeats is the repeats by stage with those of single stages ("2=8") in
+// place of their own; a stage without one takes any count, which is a repeat of
+// one stitch.
+func withRepeats(in engine.Inputs, pairs string) (string, listen.Problem) {
+	had := strings.Fields(in.Text(engine.StageRepeats))
+	list := make([]string, engine.StageCount(in))
+	for i := range list {
+		list[i] = "1"
+		if len(had) > 0 {
+			list[i] = had[min(i, len(had)-1)]
+		}
+	}
+	for _, pair := range strings.Fields(pairs) {
+		at, repeat, _ := strings.Cut(pair, "=")
+		n, err := strconv.Atoi(at)
+		if err != nil || n < 1 || n > len(list) {
+			return "", listen.Problem{Code: "no-stage", Count: len(list), Read: at}
+		}
+		list[n-1] = repeat
+	}
+	return strings.Join(list, " "), listen.Problem{}
 }

@@ -55,6 +55,18 @@ func fittingRepeat(s StageSpec, least, most int) int {
 	return 0
 }
 
+// RepeatsOf is the pattern repeats, from two stitches to half the stage, of which
+// a whole number and the edge stitches make up n stitches.
+func RepeatsOf(n, edge int) []int {
+	var out []int
+	for r := 2; r <= (n-edge)/2; r++ {
+		if (n-edge)%r == 0 {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
 // FewestStages is the fewest stages, from the present way of cutting, so that
 // no cut takes more than a share of the stitches; the counts are those of the
 // plan with so many stages. ok is false where no number up to MostStages does.

@@ -117,6 +117,9 @@ func over(stitches, limit int) string {
 	return fmt.Sprint(stitches)
 }
 
+// Floats is the longest float of either yarn in the chart, and the limit.
+func (v Voice) Floats(p *engine.Plan) string { return v.chartFloats(p.Chart) }
+
 func (v Voice) chartFloats(c *engine.ChartPlan) string {
 	text := v.floatLine("contrast", c.LongestContrast) + " " + v.floatLine("main", c.Longest) +
 		fmt.Sprintf(" Limit here: %s.", Count(c.Limit, "stitch", "stitches"))

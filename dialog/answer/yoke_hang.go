@@ -18,10 +18,11 @@ func (v Voice) Hang(p *engine.Plan, i int) string {
 		return head + ", " + startPieces(s) + "."
 	}
 	before := y.Stages[i-1]
-	head += fmt.Sprintf(", from %d.", before.Stitches())
+	head += fmt.Sprintf(", from %d", before.Stitches())
 	if before.Had > 0 && before.Had != before.Count {
-		head = strings.TrimSuffix(head, ".") + fmt.Sprintf(", the count you have (planned %d).", before.Count)
+		head += fmt.Sprintf(", the count you have (planned %d)", before.Count)
 	}
+	head += stageLost(s.Decreases) + repeatsOf(y, i) + "."
 	text := head + "\n\n" + v.hanging(before, s)
 	for _, w := range stageWarnings(y, i) {
 		text += "\n\n**Caution:** " + w
@@ -30,6 +31,27 @@ func (v Voice) Hang(p *engine.Plan, i int) string {
 		text += "\n\nKnit one plain row before a pattern row, and count before you go on."
 	}
 	return text
+}
+
+// stageLost is what a hanging takes, "" where it takes nothing.
+func stageLost(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %d to lose", n)
+}
+
+// repeatsOf is the repeats that lie in stage i, "" where any count will do or
+// the count is no whole number of them.
+func repeatsOf(y *engine.YokePlan, i int) string {
+	if i >= len(y.Spec.Stages) {
+		return ""
+	}
+	spec, n := y.Spec.Stages[i], y.Stages[i].Count-y.Spec.Stages[i].Edge
+	if spec.Repeat < 2 || n%spec.Repeat != 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s of %d", Count(n/spec.Repeat, "repeat", "repeats"), spec.Repeat)
 }
 
 // HangWords is what a sheet says of hanging stage i, from 0: a title with its

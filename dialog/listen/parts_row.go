@@ -1,6 +1,7 @@
 package listen
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -13,6 +14,9 @@ import (
 // neither rows nor words that lead to a chart.
 func (r *reading) chartSets() (sets []Set, drawn bool) {
 	rows, signs := r.drawnRows()
+	if at := r.rowTakenOut(); at > 0 && !signs {
+		return []Set{{Key: engine.KeyChart, Text: strconv.Itoa(at) + "=", Near: 1}}, true
+	}
 	if !signs {
 		if r.cues[Parts].topic != "chart" {
 			return nil, false
@@ -25,12 +29,14 @@ func (r *reading) chartSets() (sets []Set, drawn bool) {
 			text = "?" // refused where it is set, with an example that works
 		} else if n := r.rowNamed(); n > 0 && signs && len(rows) == 1 && r.ctx.Chart {
 			text = strconv.Itoa(n) + "=" + text // one row of the chart there is
+		} else if signs && len(rows) == 1 && r.ctx.Chart && r.says("add", "another", "next") {
+			text = "+=" + text // one more on top
 		}
 		sets = append(sets, Set{Key: engine.KeyChart, Text: text, Near: 1})
 	}
 	sets = append(sets, r.chartNumbers(signs)...)
 	for _, s := range r.b.sets {
-		if s.Key == engine.ChartPlace {
+		if s.Key == engine.ChartPlace && !r.asks() {
 			sets = append(sets, s)
 		}
 	}
@@ -56,9 +62,9 @@ func (r *reading) chartNumbers(signs bool) []Set {
 			add(engine.ChartStage, q.Value, "")
 		case r.wordAfter(i, "time") || r.wordBefore(i, "time"):
 			add(engine.ChartTimes, q.Value, "")
-		case r.wordBefore(i, "limit", "float") || q.Unit == quantity.Stitch && n <= 20 && r.says("float") && r.says("limit"):
+		case r.wordBefore(i, "limit", "float") || r.says("catch") && r.says("float") && q.Unit != quantity.Row || q.Unit == quantity.Stitch && n <= 20 && r.says("float") && r.says("limit"):
 			add(engine.FloatStitches, q.Value, "")
-		case oneOf(r.near(i, -1), []string{"over", "on", "across"}) || q.Unit == quantity.Stitch && n > 20 || signs && n > 20:
+		case oneOf(r.near(i, -1), []string{"over", "on", "across", "fit"}) || q.Unit == quantity.Stitch && n > 20 || signs && n > 20:
 			add(engine.ChartStitches, q.Value, "")
 		}
 	}
@@ -83,7 +89,7 @@ func (r *reading) drawnRows() ([][]bool, bool) {
 		}
 		out = append(out, row)
 	}
-	if len(out) == 1 && len(r.l.quantities()) == 0 && !r.says("row", "pattern", "contrast", "card", "repeat", "chart") {
+	if len(out) == 1 && len(r.l.quantities()) == 0 && !r.lettersAlone() && !r.says("row", "pattern", "contrast", "card", "repeat", "chart") {
 		return nil, false
 	}
 	return out, len(out) > 0
@@ -96,6 +102,12 @@ func lettersOfColours(w string) string {
 		return w
 	}
 	return strings.NewReplacer("m", ".", "c", "x").Replace(w)
+}
+
+// lettersAlone: the line is one row in letters, which is no word of any other
+// kind: "mmccmm".
+func (r *reading) lettersAlone() bool {
+	return r.l.words() == 1 && len(r.l.text) > 4 && lettersOfColours(r.l.text) != r.l.text
 }
 
 // toldRows reads rows told in words: "row 1 contrast every fourth, row 2 every
@@ -136,7 +148,7 @@ func (r *reading) rowParts() [][]token {
 // toldChartRow is one row's repeat of its words, and whether it is set between the
 // contrast stitches of the row before.
 func toldChartRow(ts []token) (row []bool, shift bool) {
-	main, contrast, every := 0, 0, 0
+	contrast, every, colours := 0, 0, 0
 	for i, t := range ts {
 		word := func(at int) string {
 			if at < 0 || at >= len(ts) || ts[at].q != nil {
@@ -154,26 +166,25 @@ func toldChartRow(ts []token) (row []bool, shift bool) {
 			continue
 		}
 		n := t.q.Value.Floor()
+		colour := word(i + 1)
 		switch {
 		case word(i-1) == "every" || word(i-1) == "each":
 			every = n
-		case word(i+1) == "contrast" || t.q.Unit == quantity.Stitch && word(i+1) == "contrast":
-			contrast = n
-		case word(i+1) == "main" || word(i+1) == "plain" || word(i+1) == "background":
-			main = n
+		case n < 1 || len(row)+n > 200:
+		case colour == "contrast":
+			row, contrast, colours = append(row, slices.Repeat([]bool{true}, n)...), n, colours|1
+		case colour == "main" || colour == "plain" || colour == "background":
+			row, colours = append(row, make([]bool, n)...), colours|2
 		}
 	}
-	switch {
-	case every > 1 && every <= 100:
-		row = make([]bool, every)
+	if every > 1 && every <= 100 {
+		row, colours = make([]bool, every), 3
 		for i := range min(max(contrast, 1), every-1) {
 			row[i] = true
 		}
-	case main > 0 && contrast > 0 && main+contrast <= 200:
-		row = make([]bool, main+contrast)
-		for i := range contrast {
-			row[i] = true
-		}
+	}
+	if colours != 3 { // one colour alone is no pattern
+		row = nil
 	}
 	return row, shift
 }
@@ -201,6 +212,33 @@ func (r *reading) rowNamed() int {
 		return 0
 	}
 	return row
+}
+
+// ofChartRow: a row is named together with what only rows of the chart have.
+func (r *reading) ofChartRow() bool {
+	return r.ctx.Chart && !r.ctx.Making && r.rowNamed() > 0 && r.asks() && r.says("needle", "contrast", "main", "colour", "float")
+}
+
+// rowTakenOut is the row of the chart that an order takes out, 0 for none.
+func (r *reading) rowTakenOut() int {
+	if !r.ctx.Chart || r.ctx.Making {
+		return 0
+	}
+	switch first := r.l.tokens[r.l.begin].text; {
+	case first == "remove", first == "delete", (first == "take" || first == "leave") && r.l.has("out"):
+		return r.rowNamed()
+	}
+	return 0
+}
+
+// floatJudged is the stitches of a float that is to be judged, 0 where the line
+// asks for the limit or sets one.
+func (r *reading) floatJudged() int {
+	qs := r.l.quantities()
+	if len(qs) != 1 || r.says("limit", "catch", "allow") {
+		return 0
+	}
+	return r.stitches(qs[0])
 }
 
 // howBeatsFloat: "how do I shorten a float" asks for the way.

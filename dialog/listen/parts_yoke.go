@@ -14,26 +14,37 @@ func (r *reading) yoke() (Meaning, bool) {
 	cue, ok := r.cues[Parts]
 	topic := cue.topic
 	switch topic {
-	case "stages", "yoke-depth", "chart", "float-limit", "had", "fewest", "first":
+	case "stages", "yoke-depth", "chart", "float-limit", "had", "fewest", "first", "repeats-fit":
 	default:
 		ok = false
 	}
 	if !ok && r.sequenceTold() {
 		topic, ok = "stages", true
 	}
+	if !ok && r.ofChartRow() {
+		topic, ok = "chart", true
+	}
 	chart, drawn := r.chartSets()
 	if !ok && !drawn || r.cue(Why) || r.ctx.Making && r.cue(Step) && !r.asks() && !drawn {
 		return Meaning{}, false
 	}
 	switch {
-	case topic == "float-limit" && (r.says("catch") || r.howBeatsFloat()):
+	case topic == "float-limit" && (r.says("catch") && len(r.l.quantities()) == 0 || r.howBeatsFloat()):
 		return Meaning{}, false
+	case topic == "float-limit" && r.floatJudged() > 0:
+		return Meaning{Kind: Parts, Topic: topic, Count: r.floatJudged()}, true
+	case topic == "repeats-fit":
+		m := Meaning{Kind: Parts, Topic: topic}
+		if qs := r.l.quantities(); len(qs) == 1 {
+			m.Count = r.whole(qs[0])
+		}
+		return m, true
 	case topic == "fewest" || topic == "first":
 		return r.yokeBackwards(topic), true
 	}
 	sets, choices := chart, [][]Set(nil)
 	switch {
-	case drawn:
+	case drawn, topic == "chart":
 	case topic == "float-limit":
 		sets = r.chartNumbers(false)
 	default:

@@ -131,6 +131,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 // words of its own belongs here.
 func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
+		(*reading).doubledAsked,
 		(*reading).machineFit,
 		(*reading).whyChoice,
 		(*reading).cardAsked,

@@ -1,11 +1,17 @@
 package listen
 
-import "foldrow/dialog/listen/quantity"
+import (
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+	"foldrow/engine"
+)
 
 // spreadAsked: "rehang 140 onto 101", "37 decreases over 107" and "lose 37"
 // ask for a map of those very counts, whatever the plan has. Figure is the
 // stitches, Count the needles; of topic "spread-lost" Figure is what is lost,
-// and Count is 0 where the band's own needles are meant.
+// and Count is 0 where the band's own needles are meant; of "spread-band" they
+// always are ("decrease evenly from 152").
 func (r *reading) spreadAsked() (Meaning, bool) {
 	if r.l.has("yoke", "stage", "repeat", "row", "hem", "bump", "neck", "every") || r.cue(WhatIf) && r.l.has("if") || r.cue(Why) {
 		return Meaning{}, false
@@ -24,6 +30,8 @@ func (r *reading) spreadAsked() (Meaning, bool) {
 		if m.Figure.Less(q.Value) {
 			m.Figure, m.Count = q.Value, q.High.Floor()
 		}
+	case len(qs) == 1 && lost && first > 0 && qs[0] > at && r.spokenBefore(qs[0], "from") && qs[0]+2 >= r.l.end:
+		m.Topic, m.Figure = "spread-band", q.Value
 	case len(qs) == 1 && lost && first > 0 && qs[0]+2 >= r.l.end && r.l.begin >= at-1:
 		m.Topic, m.Figure = "spread-lost", q.Value
 	case len(qs) == 1 || first == 0 || r.stitches(qs[1]) == 0:
@@ -53,8 +61,9 @@ func (r *reading) spreadAsked() (Meaning, bool) {
 }
 
 // spreadVerb is the place of the word that leads to the counts, -1 where there
-// is none; lost where the first count is of stitches that go.
+// is none ("get from 264 to 226" is no more than a hanging); lost where the first count is of stitches that go.
 func (r *reading) spreadVerb() (at int, lost bool) {
+	at = -1
 	for i := r.l.begin; i < r.l.end; i++ {
 		t := r.l.tokens[i]
 		if t.q != nil {
@@ -67,18 +76,47 @@ func (r *reading) spreadVerb() (at int, lost bool) {
 				lost = lost || w.q == nil && (w.stem == stem("decrease") || w.stem == stem("pair"))
 			}
 			return at, lost
+		case "get", "go", "come":
+			if r.downFrom() {
+				at = i
+			}
 		case "lose", "decrease", "decreases", "decreasing", "reduce":
 			// "decrease from 144 to 100" tells both counts
 			return i, true
 		}
 	}
-	return -1, false
+	return at, at >= 0
+}
+
+// downFrom: "from 264 to 226" leads to fewer, as a hanging does.
+func (r *reading) downFrom() bool {
+	qs := r.l.quantities()
+	if len(qs) == 0 || isLength(r.l.tokens[qs[0]].q.Unit) {
+		return false
+	}
+	q := r.l.tokens[qs[0]].q
+	said := r.l.text[q.Start:q.End]
+	if q.Range {
+		return strings.HasPrefix(strings.TrimPrefix(said, "from "), q.High.String())
+	}
+	return len(qs) == 2 && r.spokenBefore(qs[0], "from") && r.l.tokens[qs[1]].q.Value.Less(q.Value)
+}
+
+// doubledAsked: "is every third needle doubled" asks where the doubled needles
+// are; a spacing in it is hers and no bump's.
+func (r *reading) doubledAsked() (Meaning, bool) {
+	text := r.l.text
+	if !r.asks() && !askStart(r.l.tokens[r.l.begin].text) || !strings.Contains(text, "every") || !strings.Contains(text, "needle") || !strings.Contains(text, "doubled") && !strings.Contains(text, " two") ||
+		r.l.has("if", "hem", "bump", "yoke") {
+		return Meaning{}, false
+	}
+	return Meaning{Kind: Number, Keys: []engine.Key{engine.Rehang}}, true
 }
 
 // stitches is the count of stitches or needles that token i says, 0 where it
 // counts something else.
 func (r *reading) stitches(i int) int {
-	if q := r.l.tokens[i].q; q.Unit != quantity.None && q.Unit != quantity.Stitch || q.Ordinal || q.After {
+	if q := r.l.tokens[i].q; q.Unit != quantity.None && q.Unit != quantity.Stitch && q.Unit != quantity.Needle || q.Ordinal || q.After {
 		return 0
 	}
 	return r.whole(i)

@@ -52,6 +52,9 @@ func (r *reading) tale() (Meaning, bool) {
 	if parts == nil {
 		return Meaning{}, false
 	}
+	if _, drawn := r.drawnRows(); drawn {
+		return Meaning{}, false // "xx..xx": its stops are stitches
+	}
 	if m, ok := r.answersAfter(parts); ok {
 		return m, true
 	}

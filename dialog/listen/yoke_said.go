@@ -25,12 +25,16 @@ func (r *reading) yokeSaid() yokeWords {
 	repeats, before := r.repeats()
 	y.repeats, y.heights = strings.Join(repeats, " "), r.heights()
 	left := len(repeats)
+	if one := r.repeatsByStage(); one != "" {
+		y.repeats, left, before = one, strings.Count(one, "="), false
+	}
 	for _, i := range r.l.quantities() {
 		q := r.l.tokens[i].q
 		n := r.whole(i)
 		cm, length := q.Length()
 		length = length && q.Unit != ""
 		switch {
+		case r.namesStage(i):
 		case q.Range && !length && q.High.IsInt() && q.Value.IsInt():
 			y.start, y.neck = q.High.Floor(), q.Value.Floor()
 		case r.nearBust(i) && q.Problem == "" && !q.Range:
@@ -38,7 +42,7 @@ func (r *reading) yokeSaid() yokeWords {
 		case y.heights != "" && r.behind(i, "height"):
 		case length && (r.says("depth", "deep", "height", "high") || r.wordBefore(i, "yoke")):
 			y.depth = cm
-		case n == 0 || q.Ordinal || r.spokenBefore(i, "stage"):
+		case n == 0 || q.Ordinal:
 		case r.stageNumber(i):
 			y.stages = append(y.stages, n)
 		case q.Unit == quantity.Row:
@@ -74,6 +78,9 @@ func (r *reading) yokeSaid() yokeWords {
 // first of "3 or 4 stages".
 func (r *reading) stageNumber(i int) bool {
 	stage := []string{"stage", "cut"}
+	if j := i + 1; j+1 < len(r.l.tokens) && r.l.tokens[j].text == "stage" && r.l.tokens[j+1].q != nil {
+		return false // "repeat 12, stage 2 ...": which stage comes next
+	}
 	if oneOf(r.near(i, 1), stage) {
 		return true
 	}
@@ -98,13 +105,39 @@ func (r *reading) spokenBefore(i int, words ...string) bool {
 }
 
 // stageNamed is the stage that "stage 3" or "the 3rd stage" names, 0 for none.
+// Of two, as in "between stage 1 and 2", it is the later: a hanging belongs to
+// the stage it leads to. "The decreases after stage 2" lead to the next one.
 func (r *reading) stageNamed() int {
+	named := 0
 	for _, i := range r.l.quantities() {
-		if r.spokenBefore(i, "stage") || r.l.tokens[i].q.Ordinal && oneOf(r.near(i, 1), []string{"stage"}) {
-			return r.whole(i)
+		if !r.namesStage(i) {
+			continue
+		}
+		if n := r.whole(i); n > 0 {
+			named = n
+		} else if q := r.l.tokens[i].q; q.Range && q.High.IsInt() {
+			named = q.High.Floor()
+		}
+		if !r.says("between", "from") {
+			break
 		}
 	}
-	return 0
+	if named > 0 && r.says("after") && r.says("decrease", "lose", "hang") {
+		named++
+	}
+	return named
+}
+
+// namesStage reports whether the number at token i says which stage, and not
+// how many there are.
+func (r *reading) namesStage(i int) bool {
+	switch {
+	case r.spokenBefore(i, "stage"), r.l.tokens[i].q.Ordinal && oneOf(r.near(i, 1), []string{"stage"}):
+		return true
+	case r.spokenBefore(i, "stages"):
+		return r.says("between")
+	}
+	return i > 1 && r.spokenBefore(i, "and", "to") && r.l.tokens[i-2].q != nil && r.namesStage(i-2)
 }
 
 // lookedAt is the view that a line asks for: the drawing, the pieces.
@@ -112,7 +145,7 @@ func (r *reading) lookedAt() string {
 	switch {
 	case r.says("draw", "profile", "picture", "shape"):
 		return "draw"
-	case r.says("piece", "needle") && !r.says("hang", "carry"):
+	case r.says("piece", "needle", "bed", "machine") && !r.says("hang", "carry"):
 		return "pieces"
 	}
 	return ""
@@ -171,6 +204,34 @@ func (r *reading) repeats() (out []string, before bool) {
 		}
 	}
 	return out, true
+}
+
+// repeatsByStage is "2=8" of "the second stage repeats 8", for every stage that
+// the line names with a repeat of its own; "" where a repeat has no stage.
+func (r *reading) repeatsByStage() string {
+	if !r.says("repeat") {
+		return ""
+	}
+	var stages, repeats []string
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		n := strconv.Itoa(r.whole(i))
+		switch {
+		case n == "0" || r.stageNumber(i) && !q.Ordinal:
+			return ""
+		case r.namesStage(i):
+			stages = append(stages, n)
+		default:
+			repeats = append(repeats, n)
+		}
+	}
+	if len(stages) == 0 || len(stages) != len(repeats) {
+		return ""
+	}
+	for i := range stages {
+		stages[i] += "=" + repeats[i]
+	}
+	return strings.Join(stages, " ")
 }
 
 // heights are the numbers that follow "heights", in cm, as they are kept.
