@@ -79,6 +79,7 @@ var contexts = map[string][]string{
 	"whatif":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "what if I use 2x2"},
 	"yoke":         {"cardigan", "28 stitches and 40 rows per 10 cm", "42 cm", "2x2", "3 cm", "yoke of 264 stitches in 4 stages"},
 	"chart":        {"cardigan", "28 stitches and 40 rows per 10 cm", "42 cm", "2x2", "3 cm", "yoke of 264 stitches in 4 stages", "chart x.../.x../..x. over 264 stitches"},
+	"fronts":       {"cardigan", "28 stitches and 40 rows per 10 cm", "42 cm", "2x2", "3 cm", "the front edge is 50 cm", "7 buttons"},
 	"making":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting"},
 	"making rows":  {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "I'm on row 5"},
 	"making latch": {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "start from the latching"},

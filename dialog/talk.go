@@ -228,7 +228,7 @@ func (c *turn) context() listen.Context {
 	ctx := listen.Context{
 		Open: c.open(c.s), Unit: quantity.Unit(c.s.Unit), Making: c.s.Making.On || c.s.Making.Chart > 0,
 		Chart: c.base().Has(engine.KeyChart), Walk: c.s.Making.Chart > 0,
-		Holes: c.base().Has(engine.Holes) || c.base().Has(engine.HoleSpacing), Closed: c.base().Garment == engine.Pullover,
+		Holes: c.base().Int(engine.Holes) > 0 || c.base().Has(engine.HoleSpacing), Closed: c.base().Garment == engine.Pullover,
 		Topic: c.s.Topic, Confirm: len(c.s.Doubt) > 0, Amount: c.s.Amount, Wanted: c.s.Wanted, Apart: c.s.Apart,
 	}
 	if c.s.Mild {

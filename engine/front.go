@@ -156,7 +156,7 @@ func (p *Plan) holeSpan() Num {
 func (p *Plan) frontHoles() {
 	f := p.Front
 	n, ok := p.frontInput(Holes)
-	if !ok || !f.has.count {
+	if !ok || !f.has.count || n.Sign() == 0 { // none may be wanted
 		return
 	}
 	f.Spec = p.holeSpec(n.Floor())

@@ -66,7 +66,7 @@ func TestEcho(t *testing.T) {
 		{"front_row_gauge", "", "", "the front band at 12 rows in 10 cm"},
 		{"front_layers", "", "single front bands", "doubled front bands"},
 		{"front_count", "", "", "12 stitches counted for the front band"},
-		{"buttonholes", "", "1 hole for the buttons", "12 holes for the buttons"},
+		{"buttonholes", "no buttonholes", "1 hole for the buttons", "12 holes for the buttons"},
 		{"hole_spacing", "", "buttons 1 cm apart", "buttons 12 cm apart"},
 		{"hole_stitches", "", "1 stitch to a buttonhole", "12 stitches to a buttonhole"},
 		{"hole_margin", "no margin outside the holes", "1 stitch outside the holes at each end", "12 stitches outside the holes at each end"},

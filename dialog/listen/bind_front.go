@@ -14,6 +14,9 @@ func (b *binder) fronts() {
 	if !b.l.frontal() {
 		b.unset(engine.NeckbandEnd)
 		b.frontRib()
+		if b.ctx.Open != "garment" && b.l.has("button") && b.l.has("sleev", "sleeve", "cuff", "pocket", "collar", "shoulder", "back") {
+			b.unset(engine.KeyGarment) // "no buttons on the sleeves" tells nothing of the front
+		}
 		return
 	}
 	b.frontRib()
@@ -21,8 +24,8 @@ func (b *binder) fronts() {
 		b.unset(engine.KeyGarment) // "buttons 8 cm apart" tells of buttons, not what opens
 	}
 	b.holeSizes()
-	for n, s := range b.sets { // "the third buttonhole" counts none
-		if s.Key == engine.Holes && b.at[n] < len(b.l.tokens) && b.l.tokens[b.at[n]].q != nil && b.l.tokens[b.at[n]].q.Ordinal {
+	for n, s := range b.sets {
+		if s.Key == engine.Holes && b.at[n] < len(b.l.tokens) && b.l.whichHole(b.at[n]) {
 			b.unset(engine.Holes)
 			break
 		}
@@ -52,6 +55,13 @@ func (b *binder) fronts() {
 			b.addOnce(engine.FrontCount, i)
 		}
 	}
+}
+
+// whichHole: the number at token i names a hole and counts none: "the third
+// buttonhole", "where does buttonhole 3 go".
+func (l *Line) whichHole(i int) bool {
+	q := l.tokens[i].q
+	return q != nil && (q.Ordinal || q.Unit == "" && i-1 > l.begin && l.tokens[i-1].text == "buttonhole")
 }
 
 func gaugeOf(k engine.Key) bool { return k == engine.FrontGauge || k == engine.FrontRowGauge }

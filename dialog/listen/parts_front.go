@@ -117,6 +117,12 @@ func (r *reading) frontAsked() []engine.Key {
 		return []engine.Key{engine.OverlapLow, engine.OverlapHigh}
 	case r.b.has(engine.Button) && !r.b.has(engine.Holes):
 		return []engine.Key{engine.HoleLength}
+	case r.l.has("apart", "distanc") && r.l.has("buttonhol", "button") && len(r.b.sets) == 0:
+		return []engine.Key{engine.HoleDistance}
+	case r.l.has("wide", "big", "long", "large", "size") && r.l.has("buttonhol", "hol", "hole") && len(r.b.sets) == 0:
+		return []engine.Key{engine.HoleStitches}
+	case r.l.has("far") && r.l.has("end", "edge", "bottom", "top") && r.l.has("buttonhol", "button") && len(r.b.sets) == 0:
+		return []engine.Key{engine.HolePositions}
 	case r.l.has("where") && r.l.has("buttonhol", "hol", "hole", "button") && len(r.b.sets) == 0:
 		return []engine.Key{engine.HolePositions}
 	case r.l.has("needl", "stitch") && r.l.has("buttonhol", "hol", "hole") && len(r.b.sets) == 0:

@@ -54,6 +54,9 @@ func (r *reading) why() (Meaning, bool) {
 	if len(r.b.sets) > 0 {
 		m.Sets = dedupe(r.b.sets)
 	}
+	if t := r.l.text; len(m.Keys) == 0 && !m.HasFig && (strings.HasPrefix(t, "why is there ") || strings.HasPrefix(t, "why are there ")) {
+		return Meaning{}, false // "why is there a hole at the join" wants a mend, and no number
+	}
 	return m, true
 }
 
