@@ -50,6 +50,23 @@ func (c *turn) onMark(a *applied) {
 	a.offMark = !ok
 }
 
+// beginsAt turns the dial of the band's first row into clicks where the garment's
+// dial is known, which stays as it is.
+func (c *turn) beginsAt() {
+	in := c.base()
+	for i, s := range c.m.Sets {
+		if !s.Begin || !in.Has(engine.MainTension) {
+			continue
+		}
+		clicks := in.Num(engine.MainTension).Sub(s.Value).Mul(c.filled(in).Num(engine.ClicksPerNumber))
+		if !clicks.IsInt() {
+			c.m = listen.Meaning{Kind: listen.Unclear, Problem: listen.Problem{Code: "between-marks", Low: in.Num(engine.MainTension)}}
+			return
+		}
+		c.m.Sets[i] = listen.Set{Key: engine.StartClicks, Value: clicks, Near: s.Near}
+	}
+}
+
 func (c *turn) applyOne(a *applied, s listen.Set) listen.Problem {
 	switch {
 	case s.Key == engine.KeyGarment:

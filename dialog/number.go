@@ -29,6 +29,12 @@ func (c *turn) onNumber() (State, Reply) {
 		return c.pieceReply(p)
 	case "fold":
 		return c.foldReply(p)
+	case "convert":
+		return c.converted()
+	case "span":
+		return c.overSpan(p)
+	case "unfolded":
+		return c.unfolded(p)
 	case "balls":
 		return c.balls(p)
 	case "fits", "enough":

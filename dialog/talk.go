@@ -131,6 +131,7 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	if only != "" {
 		c.s.Unit = string(only)
 	}
+	c.beginsAt()
 	next, reply := c.run()
 	next.Wanted, next.Mild = c.wanted, c.mild
 	if only != "" {

@@ -105,6 +105,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return "A measure in fingers or hands differs from one to the next: lay them on a tape and say that. Nothing of the line is taken. " + c.tryThis()
 	case "chart-row":
 		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
+	case "between-marks":
+		return fmt.Sprintf("That number lies between two marks of the dial. The garment is at dial %s; say the clicks. For example: *start 2 clicks tighter*.", low)
 	case "chart-last":
 		return "That is the only row of the chart. Write it anew. For example: *chart x..x.. / .xx...*."
 	case "no-stage":
@@ -180,6 +182,9 @@ func (c *turn) lost() string {
 		label := c.voice().Label(c.m.Keys[0])
 		if card, ok := c.book.Result(c.m.Keys[0]); ok {
 			return fmt.Sprintf("I heard the %s, but not what about it. To hear it: *what is the %s*.", label, card.Label)
+		}
+		if engine.IsNumber(c.m.Keys[0]) {
+			c.wanted = c.m.Keys[0] // a lone number after it is that
 		}
 		if e := c.exampleFor(c.m.Keys[0]); e != "" {
 			return fmt.Sprintf("I heard the %s, but not what about it. To set it: *%s*. To hear it: *show my answers*, or *plan*.", label, e)

@@ -48,6 +48,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.rates()
 	b.shares()
 	b.named()
+	b.rowsWere()
 	b.others()
 	b.inOrder()
 	b.byUnit()

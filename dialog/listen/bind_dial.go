@@ -19,9 +19,34 @@ func (b *binder) layersAlone() {
 	}
 }
 
+// beginsAt: "start at dial 6", "can I start at 6" tell the dial of the band's
+// first row.
+func (b *binder) beginsAt() {
+	if b.l.has("garment", "swatch", "main", "body", "yoke") || b.ctx.Open != "" && b.ctx.Open != "keep" || b.ctx.Making {
+		return
+	}
+	for i := b.l.begin; i+2 < b.l.end; i++ {
+		t := b.l.tokens
+		if !oneOf(t[i].text, []string{"start", "begin"}) || t[i].q != nil || !oneOf(t[i+1].text, []string{"at", "on", "with"}) {
+			continue
+		}
+		q := t[i+2].q
+		if q != nil && q.Unit == "" && !q.Range && !q.Ordinal && q.Problem == "" && i+3 == b.l.end && !b.has(engine.MainTension) {
+			b.add(engine.MainTension, i+2, 1)
+		}
+		for n := range b.sets {
+			if b.sets[n].Key == engine.MainTension {
+				b.sets[n].Begin = true
+			}
+		}
+		return
+	}
+}
+
 // marks: "dial 6 thirds", "dial 7, halves" tell how the dial is marked.
 func (b *binder) marks() {
 	b.layersAlone()
+	b.beginsAt()
 	if b.has(engine.ClicksPerNumber) || !b.has(engine.MainTension) && !b.l.has("dial", "tension", "mt") {
 		return
 	}

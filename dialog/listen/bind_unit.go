@@ -68,57 +68,6 @@ func (b *binder) roundAt(i int) bool {
 	return i+1 < len(b.l.tokens) && !b.l.tokens[i+1].stop && oneOf(b.l.tokens[i+1].text, []string{"round", "around", "circumference"}) && (b.ctx.Open == "" || b.ctx.Open == "keep") && !b.ctx.Making
 }
 
-// mendsGauge: "oh no, I meant 38 rows", right after the gauge was told.
-func (b *binder) mendsGauge(q *quantity.Quantity) bool {
-	if q.Unit == "st" && (b.ctx.Open == "" || b.ctx.Open == "keep") && !q.Ordinal && q.Sign == 0 && within(q.Value, b.x.spans[engine.StitchGauge].Usual) &&
-		b.l.has("measur", "swatch", "count", "loosely", "tightly", "gauge", "tighter", "looser") && !b.l.has("yoke", "yok", "cast", "band", "edge", "decreas") {
-		return true // "I measured again, it's 29 stitches"
-	}
-	return b.ctx.Open == "neck" && (b.ctx.Topic == engine.RowGauge || b.ctx.Topic == engine.StitchGauge) && !q.After && !q.Ordinal &&
-		b.l.has("mean", "meant", "no", "not", "sorry", "oops", "wait", "actually", "should")
-}
-
-// correctsGauge: "rows 42 not 40", "27 stitches, not 28": of a value that
-// takes another's place and is usual for the gauge, and for no rows of a band.
-func (b *binder) correctsGauge(at int) bool {
-	q := b.l.tokens[at].q
-	if b.ctx.Open == "garment" || b.ctx.Making || q.Ordinal || q.Sign != 0 || q.After && q.Unit == quantity.Row && (at == 0 || b.l.tokens[at-1].text != "rows") {
-		return false
-	}
-	for i, gone := range b.dropped {
-		if gone && b.l.tokens[i].q != nil && sameSort(b.l.tokens[i].q, q) {
-			if q.Unit == quantity.Row {
-				return within(q.Value, b.x.spans[engine.RowGauge].Usual) && !within(q.Value, b.x.spans[engine.DepthRows].Usual)
-			}
-			return within(q.Value, b.x.spans[engine.StitchGauge].Usual)
-		}
-	}
-	return false
-}
-
-// corrects gives a lone number to what was set last, where the line mends it:
-// "no, 53 cm", "make it 13", "and 14".
-func (b *binder) corrects(i int) bool {
-	k := topicInput(b.ctx.Topic)
-	q := b.l.tokens[i].q
-	if k == "" || b.ctx.Open != "" && b.ctx.Open != "keep" || len(b.l.quantities()) != 1 || q.Ordinal || q.After || q.Rib || len(b.l.mentions) > 0 {
-		return false
-	}
-	switch b.l.tokens[b.l.begin].text {
-	case "no", "oops", "sorry", "make", "and", "rather", "actually", "better", "or":
-	default:
-		return false
-	}
-	if sign, _ := b.comparative(i, ""); sign != 0 || !accepts(b.x.spans[k].Dimension, q) {
-		return false
-	}
-	s, p := b.x.value(k, q, b.ctx)
-	if p.Code != "" || b.x.spans[k].HasSpan && !within(s.Value, b.x.spans[k].Usual) {
-		return false
-	}
-	return b.add(k, i, 1)
-}
-
 // topicInput is the input that a topic is about: "the rows" for the rows that
 // came out.
 func topicInput(k engine.Key) engine.Key {

@@ -12,8 +12,10 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 	}
 	drop, dropped := r.cues[Drop]
 	keep, kept := r.cues[Keep]
-	switch {
-	case !r.ctx.Making && r.l.end-r.l.begin == 1 && r.l.tokens[r.l.begin].text == "drop":
+	switch first, last := r.l.tokens[r.l.begin].text, r.l.tokens[r.l.end-1].text; {
+	case r.ctx.Open == "keep" && last == "one" && oneOf(first, []string{"keep", "yes", "take"}) && !r.l.has("old", "first", "other"):
+		return Meaning{Kind: Keep}, true // "keep the deeper one"
+	case !r.ctx.Making && r.l.end-r.l.begin == 1 && first == "drop":
 		return Meaning{Kind: Drop}, true // with nothing on the table too
 	case dropped && len(r.l.quantities()) > 0:
 		return Meaning{}, false
@@ -25,10 +27,28 @@ func (r *reading) keepOrDrop() (Meaning, bool) {
 			return Meaning{Kind: Undo, Count: 1}, true // "no, I didn't want that"
 		}
 		return Meaning{Kind: Drop}, true
+	case (kept || dropped && r.ctx.Open == "keep") && r.wishesMore():
+		return Meaning{}, false // "I want it firmer" goes on from what lies on the table
 	case kept && (r.ctx.Open == "keep" || (r.ctx.Open == "" || r.ctx.Confirm) && r.l.words() <= 4):
 		return Meaning{Kind: Keep}, true
 	}
 	return Meaning{}, false
+}
+
+// wishesMore: a word of more or less that no "one" follows: "the deeper one" is
+// the plan on the table, "make it deeper" another.
+func (r *reading) wishesMore() bool {
+	for i := r.l.begin; i < r.l.end; i++ {
+		t := r.l.tokens[i]
+		if t.text == "like" || t.text == "prefer" {
+			return false // "I like it more"
+		}
+		if t.q == nil && (comparativeWord(t.text) != 0 || oneOf(t.text, []string{"firmer", "softer", "stretchier", "snugger", "stiffer", "thicker", "thinner"})) &&
+			!(i+1 < r.l.end && oneOf(r.l.tokens[i+1].text, []string{"one", "version", "band", "neck", "plan"})) {
+			return true
+		}
+	}
+	return false
 }
 
 // undo: what was said last is taken back; "undo the last row" asks how to take a

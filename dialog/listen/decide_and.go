@@ -23,6 +23,9 @@ func (r *reading) decidedAnd() (Meaning, bool) {
 	after.Open, after.Confirm = "", false
 	m := r.x.read(r.x.line(rest), after)
 	switch m.Kind {
+	case Vague:
+		m.Vague.Supposed = true // how much is asked while all lies on the table
+		return m, true
 	case Values, Number, Show, Why, Backwards, WhatIf, Compare, Step, Notebook:
 	default:
 		return Meaning{}, false

@@ -54,6 +54,8 @@ type Set struct {
 	Over int `json:"over,omitempty"`
 	// Wide: Value is a width, cm, and the stitches that fill it are meant.
 	Wide bool `json:"wide,omitempty"`
+	// Begin: a dial number that the band's first row is knitted at.
+	Begin bool `json:"begin,omitempty"`
 	// Unit is the unit the value was said in; Bare marks a number without
 	// one, whose unit was chosen because it is plausible.
 	Unit quantity.Unit `json:"unit,omitempty"`

@@ -20,6 +20,9 @@ func (x *Lexicon) Read(text string, ctx Context) Meaning {
 	}
 	clean = signs(clean)
 	if rest, unit, ok := inUnit(clean); ok {
+		if m, ok := x.converted(rest, unit); ok {
+			return m
+		}
 		if m := x.readLine(rest, ctx); len(m.Sets) == 0 && (m.Kind == Number || m.Kind == Backwards || m.Kind == Shake) || m.Kind == Backwards {
 			m.In = unit
 			return m
@@ -132,6 +135,11 @@ func (r *reading) justAsked() (Meaning, bool) {
 func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
 		(*reading).doubledAsked,
+		(*reading).convertAsked,
+		(*reading).spanCounted,
+		(*reading).deepEnough,
+		(*reading).unfolded,
+		(*reading).countJudged,
 		(*reading).machineFit,
 		(*reading).whyChoice,
 		(*reading).cardAsked,

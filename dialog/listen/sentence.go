@@ -28,7 +28,7 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	if f.cover < cover || f.share < share || f.mass < 1.5 {
 		return Meaning{}, false
 	}
-	if (kind == Keep || kind == Drop) && r.asks() {
+	if (kind == Keep || kind == Drop) && (r.asks() || r.wishesMore()) {
 		return Meaning{}, false
 	}
 	if kind == Undo && (f.cover < 0.9 || f.share < 0.7) || kind == Notebook && topic == "open" && !sure {

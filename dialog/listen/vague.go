@@ -11,6 +11,9 @@ func (r *reading) vague() (Meaning, bool) {
 	if ask, ok := r.wished(); ok {
 		return Meaning{Kind: Vague, Vague: ask}, true
 	}
+	if m, ok := r.nodThenMore(); ok {
+		return m, true
+	}
 	c, ok := r.cues[Vague]
 	if !ok || !r.noAmount() || len(r.b.sets) > 0 || r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false
@@ -21,6 +24,23 @@ func (r *reading) vague() (Meaning, bool) {
 		ask.Sign = -1
 	}
 	return Meaning{Kind: Vague, Vague: ask}, true
+}
+
+// nodThenMore: "yes, make it deeper", "no, deeper": the nod is no answer, since
+// what follows goes on from the what-if on the table.
+func (r *reading) nodThenMore() (Meaning, bool) {
+	at := r.l.begin + 1
+	if r.ctx.Open != "keep" || r.l.words() < 2 || !oneOf(r.l.tokens[r.l.begin].text, []string{"yes", "yeah", "yep", "ok", "okay", "fine", "sure", "good", "nice", "no", "nope", "well", "hmm"}) || !r.wishesMore() {
+		return Meaning{}, false
+	}
+	for at < r.l.end && oneOf(r.l.tokens[at].text, joinWords) {
+		at++
+	}
+	if at == r.l.end {
+		return Meaning{}, false
+	}
+	m := r.x.read(r.x.line(r.l.text[r.l.tokens[at].start:]), r.ctx)
+	return m, m.Kind == Vague || m.Kind == WhatIf || m.Kind == HowTo
 }
 
 // wished: "increase the depth marginally", "widen the neck a touch": a verb of
