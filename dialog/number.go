@@ -78,6 +78,9 @@ func (c *turn) numbers(p *engine.Plan) (State, Reply) {
 	if len(lines) == 0 {
 		return c.s, c.reply("number", c.notYet(c.m.Keys))
 	}
+	if hasKey(c.m.Keys, engine.HeadOpening) && p.In.Garment == engine.Cardigan {
+		lines = append([]string{c.notYet([]engine.Key{engine.HeadOpening})}, lines...)
+	}
 	if c.m.Topic == "edges" {
 		lines = append(lines, c.edgesText(p))
 	}

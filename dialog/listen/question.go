@@ -50,7 +50,7 @@ func (r *reading) askForm() bool {
 	if t := r.l.tokens[i].text; (t == "do" || t == "does" || t == "have" || t == "did") && i+1 < len(r.l.tokens) {
 		switch r.l.tokens[i+1].text {
 		case "it", "this":
-			return r.l.question || t != "do" || len(r.l.quantities()) == 0 // "do it 1 1/2 inch deep"
+			return r.l.question || t != "do" || len(r.l.quantities()) == 0 && i+2 < r.l.end // "do it", "do it 1 1/2 inch deep"
 		case "i", "you", "we", "they", "people", "most":
 			return true
 		}

@@ -204,8 +204,8 @@ func (r *reading) partOrMachine() (Meaning, bool) {
 // Some have a twin in ofPlan or likely that takes what is left.
 func (r *reading) surely() (Meaning, bool) {
 	return r.first(
-		(*reading).sureSentence,
 		(*reading).bestRib,
+		(*reading).sureSentence,
 		(*reading).judged,
 		(*reading).aboutThat,
 		(*reading).order,

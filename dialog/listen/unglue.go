@@ -92,7 +92,8 @@ func ribSigns(text string, open bool) string {
 
 // mixedNumber: the pair from..to is the fraction of "16 1/4 inches".
 func mixedNumber(text string, from, to int) bool {
-	before := strings.TrimRight(text[:from], " -")
+	before := strings.TrimRight(text[:from], " -&")
+	before = strings.TrimRight(strings.TrimSuffix(before, " and"), " ")
 	after := strings.TrimLeft(text[to:], " ")
 	return strings.Contains(text[from:to], "/") && (before != "" && before[len(before)-1] >= '0' && before[len(before)-1] <= '9' ||
 		strings.HasPrefix(after, "in") || strings.HasPrefix(after, "\"") || strings.HasPrefix(after, "of"))
