@@ -137,7 +137,7 @@ func (t *Talk) Turn(s State, line string) (State, Reply) {
 	if only != "" {
 		next.Unit = s.Unit
 	}
-	next = c.withMemo(c.withWarned(next))
+	next = c.withOffer(c.withMemo(c.withWarned(next)))
 	reply.Markdown = c.withLeft(reply)
 	if c.m.Then != "" && reply.Kind != "unclear" {
 		return t.andThen(next, reply, c.m.Then, t.open(s))

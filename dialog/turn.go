@@ -144,6 +144,10 @@ func (c *turn) question() string {
 	if e := c.exampleOf(card); e != "" {
 		text += " For example: " + e + "."
 	}
+	if base, ok := c.neckFromTable(c.filled(c.base())); ok && q == "neck" && !wearerSaid(c.m.Sets) {
+		neck := base.Add(c.filled(c.base()).Num(engine.Ease))
+		text += fmt.Sprintf(" *Yes* takes %s, which the tables make for %s.", c.voice().Len(neck.Float()), c.voice().Text(engine.KeyWearer, c.base().Text(engine.KeyWearer)))
+	}
 	if d, ok := c.offered(q); ok {
 		text += fmt.Sprintf(" Enter alone takes %s.", d)
 	}

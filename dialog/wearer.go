@@ -112,6 +112,30 @@ func (c *turn) neckFromTable(in engine.Inputs) (engine.Num, bool) {
 	return engine.Frac(int64(base.Mul(engine.Int(10)).Round()), 10), true
 }
 
+// wearerSaid: this line named the wearer, so that the offer stands in its answer.
+func wearerSaid(sets []listen.Set) bool {
+	for _, s := range sets {
+		if s.Key == engine.KeyWearer || s.Key == engine.NeckMid {
+			return true
+		}
+	}
+	return false
+}
+
+// withOffer keeps the neck of the tables ready for a yes as long as the neck is
+// the question.
+func (c *turn) withOffer(s State) State {
+	if len(s.Doubt) > 0 || s.OnTable || c.open(s) != "neck" {
+		return s
+	}
+	after := *c
+	after.s = s
+	if base, ok := after.neckFromTable(after.filled(after.base())); ok {
+		s.Doubt = []listen.Set{{Key: engine.NeckBody, Value: base, Unit: "cm", Near: 1}}
+	}
+	return s
+}
+
 // offeredNeck is what a yes would set after these keys were said.
 func (c *turn) offeredNeck(keys []engine.Key) []listen.Set {
 	if !hasKey(keys, engine.KeyWearer) && !hasKey(keys, engine.NeckMid) || c.s.OnTable {

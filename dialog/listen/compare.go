@@ -147,10 +147,19 @@ func (r *reading) compare() (Meaning, bool) {
 // bestRib: "which rib is quickest" sets the ribs side by side; the topic is
 // what they are held against.
 func (r *reading) bestRib() (Meaning, bool) {
+	return r.ribBestIn("least-work", "most-stretch", "least-stretch")
+}
+
+// stretchiestRib is bestRib where the line can mean nothing else.
+func (r *reading) stretchiestRib() (Meaning, bool) {
+	return r.ribBestIn("most-stretch", "least-stretch")
+}
+
+func (r *reading) ribBestIn(topics ...string) (Meaning, bool) {
 	if len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || !r.l.has("rib", "ribb", "column", "latch") && r.ctx.Open != "rib" || !r.l.has("which", "whichever", "what") || r.ctx.Making {
 		return Meaning{}, false
 	}
-	for _, topic := range []string{"least-work", "most-stretch", "least-stretch"} {
+	for _, topic := range topics {
 		if r.spokenSense(topic) {
 			return Meaning{Kind: Compare, Topic: topic, Keys: []engine.Key{engine.KeyRib}}, true
 		}

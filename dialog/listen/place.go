@@ -162,6 +162,8 @@ func (r *reading) stepMeaning(c cueHit) Meaning {
 	}
 	if id := r.finished(); id != "" && c.topic == "next" {
 		m.Move.What, m.Move.Step = "finished", id
+	} else if c.topic == "next" && !r.ctx.Making && r.l.has("done", "don", "finish", "finished") {
+		m.Move.What = "finished" // "finish" begins nothing
 	}
 	for _, t := range r.l.tokens {
 		if t.needle != "" {

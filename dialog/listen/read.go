@@ -204,8 +204,9 @@ func (r *reading) partOrMachine() (Meaning, bool) {
 // Some have a twin in ofPlan or likely that takes what is left.
 func (r *reading) surely() (Meaning, bool) {
 	return r.first(
-		(*reading).bestRib,
+		(*reading).stretchiestRib,
 		(*reading).sureSentence,
+		(*reading).bestRib,
 		(*reading).judged,
 		(*reading).aboutThat,
 		(*reading).order,

@@ -168,7 +168,7 @@ func (s *scanner) yarnOver(a, b item) bool {
 	}
 	for ; i < j; i++ {
 		t := s.at(i)
-		if !t.isWord("per", "to", "the", "a", "an", "in", "on", "for", "each", "every", "of", "ball", "balls", "skein",
+		if !t.isWord("per", "by", "to", "the", "a", "an", "in", "on", "for", "each", "every", "of", "ball", "balls", "skein",
 			"skeins", "hank", "cone", "yarn", "is", "are", "has", "gives", "give", "makes", "holds", "runs") &&
 			!t.is("/") && !t.is("=") && !t.is("(") && !t.is(":") {
 			return false

@@ -101,9 +101,11 @@ func joins(mark string) bool {
 const noPart = 60
 
 // dangling reports a bare number right behind a length: "1 inch 5" could be
-// one inch and five eighths, or two answers; "41 cm 2.6 deep" are two.
+// one inch and five eighths, or two answers; "41 cm 2.6 deep" and
+// "52 cm 8 buttons" are two.
 func (s *scanner) dangling(a, b item) bool {
-	if oneOf(s.at(b.to).text, "deep", "depth", "high", "tall", "wide", "neck", "round") {
+	if oneOf(s.at(b.to).text, "deep", "depth", "high", "tall", "wide", "neck", "round",
+		"button", "buttons", "buttonholes", "holes", "layers", "stages", "balls", "pieces") {
 		return false
 	}
 	return a.Problem == "" && isLength(a.Unit) && !a.IsRate() && b.Problem == "" && b.bare() && b.from == a.to &&
