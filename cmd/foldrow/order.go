@@ -22,6 +22,9 @@ func (c *chat) order(o dialog.Order) (text string, alone bool) {
 	case "page":
 		return c.writePage(), false
 	}
+	if s.folder == "" && o.What == "open" && o.Name == "" {
+		return "Nothing of this conversation is kept on disk, so beginning anew would lose it. Say the new values over the old ones, or leave with *quit* and start again.", false
+	}
 	if s.folder == "" {
 		return "Nothing of this conversation is kept on disk, so there are no projects to work with here.", false
 	}

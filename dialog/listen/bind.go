@@ -52,6 +52,7 @@ func (x *Lexicon) bind(l *Line, ctx Context, asked bool) *binder {
 	b.others()
 	b.inOrder()
 	b.byUnit()
+	b.everySo()
 	b.others()
 	b.fronts()
 	b.swatchWeight()

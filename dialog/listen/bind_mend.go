@@ -31,6 +31,19 @@ func (b *binder) rowsWere() {
 	}
 }
 
+// everySo: "no, every 2", right after the rows between clicks were said, is of
+// those.
+func (b *binder) everySo() {
+	if b.ctx.Topic != engine.RowsPerClick || b.l.has("hem", "bump", "hang", "needle") {
+		return
+	}
+	for i := range b.sets {
+		if b.sets[i].Key == engine.HemEvery && !b.has(engine.RowsPerClick) {
+			b.sets[i].Key = engine.RowsPerClick
+		}
+	}
+}
+
 // correctsGauge: "rows 42 not 40", "27 stitches, not 28": of a value that
 // takes another's place and is usual for the gauge, and for no rows of a band.
 func (b *binder) correctsGauge(at int) bool {
@@ -60,7 +73,7 @@ func (b *binder) corrects(i int) bool {
 	switch b.l.tokens[b.l.begin].text {
 	case "no", "oops", "sorry", "make", "and", "rather", "actually", "better", "or":
 	default:
-		if !b.l.meant() {
+		if !b.l.meant() && !(strings.HasPrefix(b.l.text, "back to ") && !b.ctx.Making) {
 			return false
 		}
 	}

@@ -137,8 +137,8 @@ func (r *reading) step() (Meaning, bool) {
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}
-	if c.topic == "back" && !r.ctx.Making && r.l.has("oops", "wrong", "mistake", "sorry") {
-		return Meaning{Kind: Undo, Count: 1}, true
+	if c.topic == "back" && !r.ctx.Making && r.l.words() <= 4 && len(r.l.quantities()) == 0 && !r.l.has("step", "row", "stage") || c.topic == "back" && !r.ctx.Making && r.l.has("oops", "wrong", "mistake", "sorry") {
+		return Meaning{Kind: Undo, Count: 1}, true // away from the machine there is no step to go back to
 	}
 	if c.topic == "latched" && r.asks() || r.b.sure() || len(r.b.sets) > 0 && c.topic != "done" && c.topic != "row" || c.topic == "row" && r.badRow() || c.topic == "done" && !r.countsRows() {
 		return Meaning{}, false

@@ -153,7 +153,8 @@ func (r *reading) subjectless(i int) bool {
 		if next.q == nil && !r.l.question {
 			return next.needle == "" && !subject(next.text) // "is jacket with buttons"
 		}
-		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct")
+		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct",
+			"hard", "easy", "difficult", "tricky", "quick", "slow", "nice", "pretty", "stretchy", "wide", "tight", "loose", "possibl", "possible", "allow", "common", "popular", "harder", "easier")
 	}
 	return next.text == "be"
 }

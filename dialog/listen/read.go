@@ -134,6 +134,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 // words of its own belongs here.
 func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
+		(*reading).otherNeck,
 		(*reading).doubledAsked,
 		(*reading).convertAsked,
 		(*reading).spanCounted,

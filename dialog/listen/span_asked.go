@@ -91,15 +91,54 @@ func (r *reading) unfolded() (Meaning, bool) {
 	return Meaning{Kind: Number, Topic: "unfolded"}, true
 }
 
-// countJudged: "is 109 ok": so many can only be stitches.
+// countJudged: "is 109 ok", "what would the neck be with 122", "ok 122 then": so
+// many can only be stitches, and what they give is told without setting them.
 func (r *reading) countJudged() (Meaning, bool) {
 	qs := r.l.quantities()
-	if len(qs) != 1 || !r.asks() || r.cue(Why) || len(r.l.mentions) > 0 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.l.words() > 5 || !r.l.has("ok", "okay", "fine", "alright", "good", "possibl", "possible", "all") {
+	if len(qs) != 1 || r.ctx.Open != "" && r.ctx.Open != "keep" || r.ctx.Making || r.cue(Why) || r.l.words() > 9 {
 		return Meaning{}, false
 	}
 	q := r.l.tokens[qs[0]].q
-	if q.Unit != "" || q.Range || q.Ordinal || q.Problem != "" || !q.Value.IsInt() || q.Value.Cmp(engine.Int(61)) < 0 {
+	if q.Unit != "" || q.Range || q.Ordinal || q.Problem != "" || q.Sign != 0 || q.Rib || !q.Value.IsInt() {
+		return Meaning{}, false
+	}
+	n := q.Value.Floor()
+	ok := r.asks() && len(r.l.mentions) == 0 && n > 60 && r.l.words() <= 5 && r.l.has("ok", "okay", "fine", "alright", "good", "possibl", "possible", "all")
+	asked := n > 90 && n <= 800 && r.asks() && r.l.has("neck") && r.l.has("what", "which") && r.spokenBefore(qs[0], "with", "from", "at", "of", "for") && r.onlyNeck()
+	alone := n > 90 && n <= 300 && !r.asks() && len(r.l.mentions) == 0 && r.lone()
+	if !ok && !asked && !alone {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Backwards, Keys: []engine.Key{engine.NeckResult}, Sets: []Set{{Key: engine.BandStitches, Value: q.Value, Near: 1}}}, true
+}
+
+// onlyNeck: the line names the neck and nothing else.
+func (r *reading) onlyNeck() bool {
+	for _, m := range r.l.mentions {
+		if m.key != engine.Neck && m.key != engine.NeckResult {
+			return false
+		}
+	}
+	return true
+}
+
+// lone: beside the number there is no word but a nod.
+func (r *reading) lone() bool {
+	for i := r.l.begin; i < r.l.end; i++ {
+		if t := r.l.tokens[i]; t.q == nil && !oneOf(t.text, []string{"ok", "okay", "then", "right", "so", "well", "hmm", "maybe", "and"}) {
+			return false
+		}
+	}
+	return true
+}
+
+// otherNeck: a V neck or a square one is planned otherwise, whatever else the
+// line says of the garment.
+func (r *reading) otherNeck() (Meaning, bool) {
+	for _, shape := range []string{"v neck", "v-neck", "vee neck", "vneck", "square neck", "boat neck", "shawl collar"} {
+		if strings.Contains(r.l.text, shape) && !strings.Contains(r.l.text, "not a "+shape) && !strings.Contains(r.l.text, "no "+shape) {
+			return Meaning{Kind: HowTo, Card: "other-necks"}, true
+		}
+	}
+	return Meaning{}, false
 }

@@ -101,6 +101,9 @@ func (r *reading) wantsMend() bool {
 
 // trouble takes a looser description, where nothing else fits.
 func (r *reading) trouble() (Meaning, bool) {
+	if r.l.words() == 1 && len(r.l.quantities()) == 1 {
+		return Meaning{}, false // "half a cm" splits no stitch
+	}
 	if r.duty() || r.ordered() || r.dismissed() || r.cue(Vague) && r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false // "too deep" at the question for the depth
 	}

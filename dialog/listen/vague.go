@@ -14,6 +14,9 @@ func (r *reading) vague() (Meaning, bool) {
 	if m, ok := r.nodThenMore(); ok {
 		return m, true
 	}
+	if ask, ok := r.moreOrLess(); ok {
+		return Meaning{Kind: Vague, Vague: ask}, true
+	}
 	c, ok := r.cues[Vague]
 	if !ok || !r.noAmount() || len(r.b.sets) > 0 || r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" {
 		return Meaning{}, false
@@ -41,6 +44,29 @@ func (r *reading) nodThenMore() (Meaning, bool) {
 	}
 	m := r.x.read(r.x.line(r.l.text[r.l.tokens[at].start:]), r.ctx)
 	return m, m.Kind == Vague || m.Kind == WhatIf || m.Kind == HowTo
+}
+
+// moreOrLess: "a bit less", right after the neck, the depth or the stitches, is of
+// those.
+func (r *reading) moreOrLess() (Ask, bool) {
+	ask := Ask{Key: topicInput(r.ctx.Topic), Supposed: r.ctx.Open == "keep"}
+	if r.ctx.Making || r.ctx.Open != "" && r.ctx.Open != "keep" || len(r.l.quantities()) > 0 || r.l.question {
+		return ask, false
+	}
+	if ask.Key != engine.Neck && ask.Key != engine.Depth && ask.Key != engine.BandStitches {
+		return ask, false
+	}
+	for i := r.l.begin; i < r.l.end; i++ {
+		switch t := r.l.tokens[i].text; {
+		case t == "more":
+			ask.Sign = 1
+		case t == "less":
+			ask.Sign = -1
+		case !oneOf(t, []string{"a", "bit", "little", "touch", "tad", "slightly", "still", "even", "then", "maybe", "please", "somewhat", "no", "ok", "hmm"}):
+			return ask, false
+		}
+	}
+	return ask, ask.Sign != 0
 }
 
 // wished: "increase the depth marginally", "widen the neck a touch": a verb of
