@@ -40,6 +40,8 @@ func (c *turn) yokeAnswer(p *engine.Plan) string {
 		return "For a row card I need the row. For example: *contrast every fourth over 105 stitches*, or *chart x..x.. / .xx...*, x being contrast."
 	case c.m.Topic == "chart":
 		return c.chartAnswer(p, row)
+	case c.m.Topic == "chart-needle":
+		return c.chartNeedle(p)
 	case c.m.Topic == "repeats-fit":
 		return c.repeatsFit(p)
 	case c.m.Topic == "yoke-depth":

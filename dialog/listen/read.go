@@ -135,6 +135,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
 		(*reading).otherNeck,
+		(*reading).walkAsked,
 		(*reading).doubledAsked,
 		(*reading).convertAsked,
 		(*reading).spanCounted,

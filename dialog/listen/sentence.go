@@ -37,6 +37,9 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	m := Meaning{Kind: kind, Topic: topic}
 	switch kind {
 	case Step:
+		if topic == "next" && r.l.has("colour", "color", "yarn", "wool", "side") {
+			return Meaning{}, false // "what colour now" goes nowhere
+		}
 		if r.cue(Why) && len(r.l.quantities()) > 0 {
 			return Meaning{}, false // "derive 105 step by step"
 		}
