@@ -76,7 +76,7 @@ func (c *turn) move(w where) (State, Reply) {
 			return c.unsure("No rows are counted in this step. You are at: " + c.whereText())
 		}
 		if c.m.Move.What != "ripped" {
-			return c.rows(w)
+			return c.rows(w, "")
 		}
 		return c.rowsOut(w)
 	case "latched":
@@ -120,7 +120,7 @@ func (c *turn) move(w where) (State, Reply) {
 	case "right":
 		return c.rightReply(w)
 	}
-	return c.stepReply("")
+	return c.wholeLine(w)
 }
 
 // moved makes w the place where she stands, so that undo takes it back, and

@@ -169,30 +169,6 @@ func (c *turn) restart(w where) (State, Reply) {
 	return c.moved(c.standingAt(w.p, Making{On: true, Way: w.m.Way}), "(From the first step; *undo* takes you back.)")
 }
 
-// foldReply is where the fold lies.
-func (c *turn) foldReply(p *engine.Plan) (State, Reply) {
-	if p.LayerRows == 0 {
-		return c.s, c.reply("number", c.notYet([]engine.Key{engine.LayerRows}))
-	}
-	c.answer(engine.LayerRows, p.LayerRows)
-	if !p.Doubled {
-		return c.s, c.reply("number", fmt.Sprintf("A single layer has no fold: it is %s and its edge.", rowsWord(p.LayerRows)))
-	}
-	text := fmt.Sprintf("The fold lies between rows %d and %d.", p.LayerRows, p.LayerRows+1)
-	if p.FoldRow > 0 {
-		text = fmt.Sprintf("**Row %d** is the fold row, %s.", p.LayerRows+1, answer.DialNow(p.Tension()[p.LayerRows]))
-	}
-	if w, ok := c.atMachine(); ok && !c.s.OnTable {
-		switch left := p.LayerRows - w.m.Row; {
-		case left > 0 && w.m.Row > 0:
-			text += fmt.Sprintf(" %s knitted, %d to the fold.", title(rowsWord(w.m.Row)), left)
-		case left == 0:
-			text += " You are there."
-		}
-	}
-	return c.s, c.reply("number", text)
-}
-
 // toFold is the place at the fold of a band that has no fold row: its outer
 // layer is knitted.
 func (c *turn) toFold(w where) (State, Reply) {

@@ -10,8 +10,9 @@ import (
 	"foldrow/engine"
 )
 
-// rows takes rows said as done ("done 3 rows") or the row she is on.
-func (c *turn) rows(w where) (State, Reply) {
+// rows takes rows said as done ("done 3 rows") or the row she is on; lead is a
+// note on how she came to them.
+func (c *turn) rows(w where, lead string) (State, Reply) {
 	mv := c.m.Move
 	first, last := w.rowSteps()
 	total := w.p.TotalRows
@@ -43,7 +44,7 @@ func (c *turn) rows(w where) (State, Reply) {
 	case n == total && w.at > last:
 		return c.stepReply("")
 	}
-	return c.moved(w.atRow(n), joinNotes(w.unhung(first, n), c.dialCheck(w, n)))
+	return c.moved(w.atRow(n), joinNotes(joinNotes(lead, w.unhung(first, n)), c.dialCheck(w, n)))
 }
 
 // unhung says that the band was not told as hung where rows of it are told as

@@ -35,11 +35,20 @@ func (c *turn) undone(w where) (State, Reply) {
 	if at := w.index(mv.Step); mv.Step != "" && at >= 0 && at < w.at {
 		return c.stepReply("(It was counted as done. Say where you are: *I am on row 9*, *up to L20*.)")
 	}
-	switch rowProgress(w, mv.Row) {
+	switch w.rowProgress(mv.Row) {
 	case counted:
+		if w.onFront() {
+			return c.moved(w.withDone(mv.Row-1), "")
+		}
+		if _, last := w.rowSteps(); w.at > last && mv.What == "half-row" {
+			return c.unsure(fmt.Sprintf("All %s are counted as knitted; nothing is changed. To go back to it say *I'm on row %d*.", rowsWord(w.p.TotalRows), mv.Row))
+		}
 		return c.moved(w.atRow(mv.Row-1), "")
+	case isNext:
+		return c.stepReply(fmt.Sprintf("(Row %d counts when it is whole; nothing is counted.)", mv.Row))
 	case toCome:
-		return c.stepReply(fmt.Sprintf("(Nothing counted: %s knitted so far. When it is true, say *row %d done*.)", answer.Count(w.m.Row, "row is", "rows are"), max(mv.Row-1, 1)))
+		done, _ := w.counted()
+		return c.stepReply(fmt.Sprintf("(Nothing counted: %s knitted so far. When it is true, say *row %d done*.)", answer.Count(done, "row is", "rows are"), max(mv.Row-1, 1)))
 	}
 	if s, _ := w.part(); len(w.along()) > 0 && s.to > w.m.Done {
 		return c.stepReply("(Nothing counted. Say the last one done: *up to " + w.needle(s.to-1) + "*.)")
@@ -55,7 +64,7 @@ func (c *turn) whether(w where) (State, Reply) {
 	case mv.Needle != "":
 		is = c.needleProgress(w, mv.Needle)
 	case mv.Row > 0:
-		what, is = fmt.Sprintf("row %d", mv.Row), rowProgress(w, mv.Row)
+		what, is = fmt.Sprintf("row %d", mv.Row), w.rowProgress(mv.Row)
 	case mv.Step != "" && at >= 0:
 		what, is = "that step", stepProgress(w, at)
 	}
@@ -82,16 +91,18 @@ func stepProgress(w where, at int) progress {
 	return toCome
 }
 
-func rowProgress(w where, row int) progress {
+// rowProgress is how far a row is of the band she is at.
+func (w where) rowProgress(row int) progress {
 	_, last := w.rowSteps()
+	done, total := w.counted()
 	switch {
 	case row < 1:
 		return unnamed
-	case row > w.p.TotalRows:
+	case row > total:
 		return unknown
-	case row <= w.m.Row || w.at > last:
+	case row <= done || w.at > last && !w.onFront():
 		return counted
-	case row == w.m.Row+1:
+	case row == done+1:
 		return isNext
 	}
 	return toCome

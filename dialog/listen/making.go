@@ -142,10 +142,17 @@ func (r *reading) needleAsked() (Meaning, bool) {
 
 // foldRow: "which row is the fold".
 func (r *reading) foldRow() (Meaning, bool) {
-	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") || r.asksPurpose() || r.asksSense() {
+	if !r.cue(fold) || r.ctx.Open != "" && r.ctx.Open != "keep" || r.b.sure() && !r.namesOneRow() || r.cue(Why) || r.cue(WhatIf) && r.l.has("if") || r.asksPurpose() || r.asksSense() {
 		return Meaning{}, false
 	}
 	return Meaning{Kind: Number, Topic: "fold", Keys: []engine.Key{engine.LayerRows}}, true
+}
+
+// namesOneRow: the only number of the line names a row ("is row 14 the fold row"),
+// which is no amount of anything.
+func (r *reading) namesOneRow() bool {
+	qs := r.l.quantities()
+	return len(qs) == 1 && r.l.tokens[qs[0]].q.Unit == quantity.Row && r.l.tokens[qs[0]].q.After
 }
 
 // tooManyRows: "I knitted one row too many" tells of a mishap; the count in
@@ -222,9 +229,9 @@ func (r *reading) names(stems []string) bool { return len(stems) > 0 && r.l.has(
 
 // stepCard is what the listener knows of a step.
 type stepCard struct {
-	id, needles string
-	rows        bool     // it counts rows of the band
-	named       []string // stems by which it is told
+	id, needles, kin string
+	rows             bool     // it counts rows of the band
+	named            []string // stems by which it is told
 }
 
 // stepOf is what is known of a step; nothing of one that does not exist.

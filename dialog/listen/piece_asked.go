@@ -59,6 +59,9 @@ func (r *reading) pieceNamed() int {
 // piece's number.
 func (r *reading) onlyPiece() bool {
 	for _, s := range r.b.sets {
+		if s.Key == engine.YokeStitches && r.pieceNamed() > 0 && r.asks() && s.Value.Equal(engine.Int(int64(r.pieceNamed()))) {
+			continue // "which yoke stitches go on piece 2"
+		}
 		if !s.Bare || !s.Value.Equal(engine.Int(int64(max(1, r.pieceNamed())))) {
 			return false
 		}

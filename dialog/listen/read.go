@@ -119,6 +119,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 	return r.first(
 		(*reading).amount,
 		(*reading).wanted,
+		(*reading).wholeLine,
 		(*reading).progress,
 		(*reading).decidedAnd,
 		(*reading).andThen,

@@ -62,6 +62,9 @@ func (s *scanner) partWords(i int) (number, int, bool) {
 		of++
 	}
 	_, _, unit := s.unitWord(s.hyphen(of))
+	if s.at(of).isWord("row", "rows") && s.amountAt(of+1) {
+		return number{}, i, false // "half of row 5" is no half row
+	}
 	if s.at(next).isWord("to", "or") && s.amountAt(next+1) {
 		return n, next, true // "half to three quarters of an inch"
 	}

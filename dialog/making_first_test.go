@@ -1,0 +1,100 @@
+package dialog_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"foldrow/dialog"
+)
+
+// places are the lines that lead to places at the machine which the tables of
+// lines do not come to.
+var places = map[string][]string{
+	"fold row":     {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "fold row of 1 click", "start knitting", "I'm on row 13"},
+	"single":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "single layer", "start knitting", "I'm on row 3"},
+	"hanging":      {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "132 stitches on the yoke", "start knitting", "start from hang again"},
+	"sewing":       {"cardigan", "28 stitches and 40 rows per 10 cm", "40 cm", "1x1", "3 cm", "start knitting", "start from the sewing off"},
+	"pieces":       {"cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "the bed has 100 needles", "180 stitches on the yoke", "start knitting", "I'm on row 5"},
+	"pieces apart": {"cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "the bed has 100 needles", "start knitting", "start from joining the pieces"},
+	"front rows":   {"cardigan", "28 stitches and 40 rows in 10 cm", "42 cm", "2x2", "3 cm", "the front edge is 50 cm", "7 buttons", "start knitting", "start from the front bands", "next", "done 4 rows"},
+	"hole row":     {"cardigan", "28 stitches and 40 rows in 10 cm", "42 cm", "2x2", "3 cm", "the front edge is 50 cm", "7 buttons", "start knitting", "first front done", "next", "next", "done 5 rows"},
+}
+
+// TestWholeLines: short lines at the machine that sound like something else are
+// answered for the place she is at; only what is told as done moves it.
+func TestWholeLines(t *testing.T) {
+	tk := talk(t)
+	for _, c := range []struct{ at, said, want, then string }{
+		{"making rows", "is this the fold", "No, row 5 comes now, the first of 9 to the fold. The fold lies between rows 13 and 14.", "row 5 of"},
+		{"making rows", "is row 13 the fold", "Right after row 13", "row 5 of"},
+		{"fold row", "is this the fold?", "No, row 13 comes first.", "row 13 of"},
+		{"fold row", "is row 14 the fold row", "Yes. **Row 14** is the fold row", "row 13 of"},
+		{"single", "is this the fold", "A single layer has no fold", "row 3 of"},
+		{"making latch", "is this the fold", "it is behind you", "Columns 1 to"},
+		{"making latch", "first column?", "The first column is **L51**, the last **R50**", "Columns 1 to"},
+		{"making rows", "last rib needle", "the last **R50**", "row 5 of"},
+		{"making hem", "first bump?", "**L52** and **R51**", "L52, R51, R1"},
+		{"hanging", "first needle to hang", "**L53**", "Hang L53"},
+		{"making latch", "all but the last one", "Column 51 of 51: R50", "Column 51 of 51"},
+		{"making latch", "all but the last one?", "Columns 1 to", "Columns 1 to"},
+		{"making rows", "all but the last row", "The last row of this layer, or of the band?", "row 5 of"},
+		{"single", "all but the last row", "row 13 of 13", "row 13 of 13"},
+		{"making rows", "still 5 rows to go", "Is it 5 to the fold? Say *row 8 done*; in all, *row 21 done*.", "row 5 of"},
+		{"making rows", "still 9 rows to go", "(Right: 4 rows knitted, 9 to go in this layer, 22 in all.)", "row 5 of"},
+		{"front rows", "still 20 rows to go", "(Right: 4 rows knitted, 20 to go.)", "row 5 of 24"},
+		{"making rows", "I skipped row 3", "is counted as knitted; if it was not", "row 5 of"},
+		{"making rows", "I skipped row 5", "(Row 5 is not counted yet: it comes now.)", "row 5 of"},
+		{"making rows", "half of row 5", "(Row 5 counts when it is whole; nothing is counted.)", "row 5 of"},
+		{"making latch", "half of row 5", "To go back to it say *I'm on row 5*.", "Columns 1 to"},
+		{"making rows", "can I go to row 3", "(Yes, by taking out 2 rows", "row 5 of"},
+		{"making rows", "can I go on to row 9?", "(Not yet: 4 rows to knit before it.", "row 5 of"},
+		{"making latch", "may I go on to the hem", "(That is step 8; first finish this one, or say *step 8*.)", "Columns 1 to"},
+		{"making latch", "next 3", "The next: L51, L49, L47.", "Columns 1 to"},
+		{"making rows", "next 3 rows", "Nothing counted: say *3 rows done*", "row 5 of"},
+		{"making hem", "ends done", "Bump 3 of 52: R1", "Bump 3 of 52"},
+		{"making hem", "both ends and the middle hung", "Bumps 4 to 8", "Bumps 4 to 8"},
+		{"making hem", "both ends hung?", "The ends, then the middle", "The ends, then"},
+		{"making hem", "the hem's on", "Knit the closing row", "Knit the closing row"},
+		{"sewing", "sewn 40 stitches", "Say the last one sewn: *sewn up to L20*.", "Sew the stitches off"},
+		{"pieces", "sewn off, next piece", "(Piece 1 taken as sewn off.)", "piece 2 of 2"},
+		{"pieces", "is piece 1 done", "(Not yet: you are at piece 1.)", "piece 1 of 2"},
+		{"pieces apart", "is piece 2 done?", "(Yes, piece 2 is counted as done.)", "Join the pieces"},
+		{"pieces", "piece 2 row 5", "(Piece 1 taken as sewn off. Hanging again was not told; taken as done.", "piece 2 of 2: row 5"},
+		{"pieces", "how do I join them", "the right end of piece 1 to the left end of piece 2", "row 5 of"},
+		{"pieces", "which yoke stitches go on piece 2", "stitches 90 to 180 of the yoke", "row 5 of"},
+		{"pieces", "is R28 in the join", "**Yes.** R28 goes into the join.", "row 5 of"},
+		{"pieces", "is L28 in the join?", "**No.** R28 goes into the join.", "row 5 of"},
+		{"pieces apart", "joined", "Set the rib", "Set the rib"},
+		{"pieces", "joined", "(Joining the pieces is step 13; nothing is counted.)", "row 5 of"},
+		{"making latch", "can I do it from the right", "(Yes: say *from the right*", "Columns 1 to"},
+		{"sewing", "can I sew from the left?", "(From the end where the yarn hangs.)", "Sew the stitches off"},
+		{"making latch", "how many bars", "**26 bars in each column**", "Columns 1 to"},
+		{"front rows", "is it doubled", "The front band is **doubled**: 12 rows a layer, 24 in all.", "row 5 of 24"},
+		{"making rows", "is it doubled?", "The neckband is **doubled**: 13 rows a layer, 26 in all.", "row 5 of"},
+		{"front rows", "done with the first front", "(All steps of that front band taken as done.)", "Mark the places"},
+		{"making rows", "done with the first front", "The front bands are not planned yet.", "row 5 of"},
+		{"front rows", "holes done", "Not in this step.", "row 5 of 24"},
+		{"hole row", "holes done", "(Noted. With all of them made, row 6 comes next.)", "row 6 of 24"},
+		{"hole row", "hole at L72 done", "(Noted.", "row 6 of 24"},
+		{"hole row", "hole at L70 done", "(L70 is not among the needles of the holes.)", "row 6 of 24"},
+		{"hanging", "is L52 a double", "**Two** on L52.", "Hang L53"},
+		{"hanging", "is L53 a double?", "**One** on L53.", "Hang L53"},
+	} {
+		s := stand(t, tk, c.at)
+		s, r := tk.Turn(s, c.said)
+		require.Contains(t, r.Markdown, c.want, "%s: %s", c.at, c.said)
+		_, r = tk.Turn(s, "where am I")
+		require.Contains(t, r.Markdown, c.then, "%s: %s, and then", c.at, c.said)
+	}
+}
+
+// stand is a place at the machine, of the tables of lines or of places.
+func stand(t *testing.T, tk *dialog.Talk, at string) dialog.State {
+	if places[at] == nil {
+		return arrive(t, tk, at)
+	}
+	s, _ := tk.Begin()
+	s, _ = say(t, tk, s, places[at]...)
+	return s
+}
