@@ -2,6 +2,7 @@ package dialog
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"foldrow/dialog/answer"
@@ -13,7 +14,7 @@ import (
 func (c *turn) wholeLine(w where) (State, Reply) {
 	does := map[string]func(where) (State, Reply){
 		"fold-here": c.foldHere, "end-needle": c.endNeedle, "next-n": c.nextSome, "bars": c.barsReply,
-		"double-asked": c.doubleAsked, "way-asked": c.wayAsked, "layers-asked": c.layersReply,
+		"double-asked": c.doubleAsked, "hem-latched": c.hemLatched, "way-asked": c.wayAsked, "layers-asked": c.layersReply,
 		"all-but-last": c.allButLast, "rows-left": c.rowsLeft, "row-skipped": c.rowSkipped, "half-row": c.undone,
 		"may-go": c.mayGo, "hem-ends": c.hemEnds, "piece-whether": c.pieceWhether, "piece-row": c.pieceRow,
 		"joined": c.joined, "in-join": c.inJoin, "front-done": c.frontDone, "holes-done": c.holesDone,
@@ -114,6 +115,25 @@ func (c *turn) doubleAsked(w where) (State, Reply) {
 		return c.s, c.reply("number", fmt.Sprintf("**Two** on %s.%s", name, w.ofPiece()))
 	default:
 		return c.s, c.reply("number", fmt.Sprintf("**One** on %s.%s", name, w.ofPiece()))
+	}
+}
+
+// hemLatched tells whether the hem takes the bumps of latched columns.
+func (c *turn) hemLatched(w where) (State, Reply) {
+	both := 0
+	for _, col := range w.p.HemColumns {
+		if slices.Contains(w.p.RibColumns, col) {
+			both++
+		}
+	}
+	c.answersOf(w.p, engine.HemNeedles)
+	switch n := len(w.p.HemColumns); {
+	case n == 0:
+		return c.s, c.reply("number", "This band has no hem to hang.")
+	case both > 0:
+		return c.s, c.reply("number", fmt.Sprintf("**Yes**, every bump: %d of the %d are of latched columns.", both, n))
+	default:
+		return c.s, c.reply("number", fmt.Sprintf("**No.** A latched column has no bump toward you: a neighbour takes it. None of the %d needles of the hem is a latched one.", n))
 	}
 }
 

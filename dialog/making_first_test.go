@@ -78,6 +78,12 @@ func TestWholeLines(t *testing.T) {
 		{"hole row", "holes done", "(Noted. With all of them made, row 6 comes next.)", "row 6 of 24"},
 		{"hole row", "hole at L72 done", "(Noted.", "row 6 of 24"},
 		{"hole row", "hole at L70 done", "(L70 is not among the needles of the holes.)", "row 6 of 24"},
+		{"making hem", "do I hang the latched ones too", "**No.** A latched column has no bump toward you", "L52, R51, R1"},
+		{"hanging", "one stitch left over", "Stitches are left over after hanging again", "Hang L53"},
+		{"making rows", "one stitch left over", "The count is one out", "row 5 of"},
+		{"hanging", "one needle left empty", "Needles are left empty after hanging again", "Hang L53"},
+		{"front rows", "forgot a hole", "A buttonhole was forgotten", "row 5 of 24"},
+		{"making rows", "carriage on the wrong side", "The carriage stands on the wrong side", "row 5 of"},
 		{"hanging", "is L52 a double", "**Two** on L52.", "Hang L53"},
 		{"hanging", "is L53 a double?", "**One** on L53.", "Hang L53"},
 	} {

@@ -17,6 +17,12 @@ func (r *reading) wholeLine() (Meaning, bool) {
 	m.Move.What, m.Move.Step = c.topic, r.namedStep()
 	step := r.x.stepOf(r.ctx.Step)
 	switch c.topic {
+	case "left-over":
+		return Meaning{Kind: Trouble, Card: "rehung-too-many"}, !r.asks()
+	case "too-few":
+		return Meaning{Kind: Trouble, Card: "rehung-too-few"}, !r.asks()
+	case "hole-missed", "carriage-side":
+		return Meaning{Kind: Trouble, Card: c.topic, Topic: "told"}, !r.asks()
 	case "end-needle":
 		m.Part = "first"
 		if r.l.has("last") {
