@@ -10,7 +10,7 @@ import (
 // Fill puts the plan's numbers into a card's text. A paragraph with a
 // placeholder that has no value yet is left out, so a card always reads whole.
 func (v Voice) Fill(text string, p *engine.Plan) string {
-	return fill(text, func(name string) string {
+	return fill(onlyFor(text, p), func(name string) string {
 		k := engine.Key(rules.PlaceKey(name))
 		f, ok := p.Float(k)
 		switch {
@@ -22,6 +22,27 @@ func (v Voice) Fill(text string, p *engine.Plan) string {
 		return v.placeholder(p, k)
 	})
 }
+
+// onlyFor leaves out the paragraphs that are for other plans: those beginning
+// with a condition that does not hold, as "(when layers=2)".
+func onlyFor(text string, p *engine.Plan) string {
+	if !strings.Contains(text, Condition) {
+		return text
+	}
+	var out []string
+	for _, para := range strings.Split(text, "\n\n") {
+		cond, rest, has := strings.Cut(strings.TrimPrefix(para, Condition), ") ")
+		if !strings.HasPrefix(para, Condition) || !has {
+			out = append(out, para)
+		} else if holds, _ := condition(cond, p); holds {
+			out = append(out, rest)
+		}
+	}
+	return strings.Join(out, "\n\n")
+}
+
+// Condition begins a paragraph of a card that is only for some plans.
+const Condition = "(when "
 
 // fill replaces {name} by value(name), paragraph by paragraph.
 func fill(text string, value func(string) string) string {

@@ -54,8 +54,9 @@ var pieceFirst = [...]string{"hang-again", "pick-up-edge", "empty-needles"}
 // numbered are the paragraphs of a card that carry numbers, filled.
 func numbered(c rules.Card, filled func(string) string) []string {
 	var texts []string
+	kept := false // what stands under a condition goes with the paragraph before it
 	for _, para := range strings.Split(c.Text, "\n\n") {
-		if !strings.Contains(para, "{") {
+		if kept = strings.Contains(para, "{") || kept && strings.HasPrefix(para, answer.Condition); !kept {
 			continue
 		}
 		if t := filled(para); t != "" {
