@@ -132,8 +132,8 @@ func (r *reading) twoDials() []Set {
 			continue
 		}
 		q := t.q
-		if q == nil {
-			continue
+		if q == nil || q.Words && r.wordAfter(i, "swatch") {
+			continue // "two swatches"
 		}
 		switch {
 		case q.Unit == "st" || q.Over.Sign() > 0:
@@ -197,6 +197,16 @@ func (r *reading) edgeStretch() []Set {
 		}
 	}
 	lengths, _ := r.measured()
+	if len(lengths) == 1 { // "the edge of 10 cm stretches to 15"
+		for _, i := range r.l.quantities() {
+			q := *r.l.tokens[i].q
+			if q.Unit = r.l.tokens[lengths[0]].q.Unit; i > lengths[0] && r.l.tokens[i].q.Unit == "" && q.Value.Sign() > 0 {
+				a, _ := r.l.tokens[lengths[0]].q.Length()
+				b, _ := q.Length()
+				return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
+			}
+		}
+	}
 	if len(lengths) != 2 {
 		return nil
 	}

@@ -31,7 +31,7 @@ func (r *reading) finishedBand() (Meaning, bool) {
 		return Meaning{Kind: Unclear, Problem: Problem{Code: "band-not-off"}}, true
 	}
 	told := !r.ctx.Making && (c.topic != "off" || r.l.has("finish", "finished") && r.l.has("band", "neckband"))
-	if !ok || !r.ctx.Knitted && !told || r.cue(Why) && r.asks() || r.ctx.Open != "" || r.l.question || r.cue(WhatIf) && r.l.has("if", "what") {
+	if !ok || !r.ctx.Knitted && !told || r.cue(Why) && r.asks() || r.ctx.Open != "" || r.l.question || r.l.has("should", "must", "shall", "want", "like") || r.cue(WhatIf) && r.l.has("if", "what") {
 		return Meaning{}, false
 	}
 	if c.topic == "off" && r.ctx.Knitted && !r.ctx.Off {

@@ -34,6 +34,25 @@ func (r *reading) estimates() (Meaning, bool) {
 	return Meaning{}, false
 }
 
+// howSure: "how sure is the rib draw" asks for the spread of the estimates, and
+// supposes no slip in the swatch.
+func (r *reading) howSure() (Meaning, bool) {
+	if !r.asks() || !r.l.has("how") || !r.l.has("sure", "certain", "reliable") || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
+	if r.l.has("rib") && r.l.has("draw", "stretch", "pull") {
+		return Meaning{Kind: Show, Topic: "estimates"}, true
+	}
+	for _, k := range append(r.results(), r.inputs()...) {
+		switch k {
+		case engine.RibDraw, engine.RibStretch, engine.EdgeStretch, engine.FoldCircumference, engine.RelaxedCircumference,
+			engine.StretchedCircumference, engine.LeanDegrees, engine.HeadOpening, engine.SlitLength, engine.NumberEffect, engine.ClickEffect:
+			return Meaning{Kind: Show, Topic: "estimates"}, true
+		}
+	}
+	return Meaning{}, false
+}
+
 // stepsChange: "what changes in the steps" with this kind of band.
 func (r *reading) stepsChange() (Meaning, bool) {
 	if !r.asks() || !r.l.has("steps", "step") || !r.l.has("change", "changes", "chang", "different", "differ", "differenc") || len(r.b.sets) > 0 || len(r.l.quantities()) > 0 || r.cue(Why) || r.ctx.Open != "" && r.ctx.Open != "keep" {

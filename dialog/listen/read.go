@@ -163,6 +163,7 @@ func (r *reading) oneTopic() (Meaning, bool) {
 		(*reading).tightnessMeans,
 		(*reading).stepsChange,
 		(*reading).estimates,
+		(*reading).howSure,
 		(*reading).largestButton,
 		(*reading).overlapAsked,
 		(*reading).gaugeFor,

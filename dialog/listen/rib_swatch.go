@@ -114,5 +114,5 @@ func swatchState(stem string) string {
 // is knitted plain and latched.
 func (r *reading) ribGauge() (Meaning, bool) {
 	return Meaning{Kind: Unclear, Problem: Problem{Code: "rib-gauge", Key: engine.StitchGauge}},
-		r.l.has("rib") && r.l.has("swatch") && r.b.has(engine.StitchGauge) && !r.b.has(engine.RowGauge)
+		r.l.has("rib") && r.l.has("swatch") && len(r.ribSwatch()) < 2 && r.b.has(engine.StitchGauge) && !r.b.has(engine.RowGauge)
 }
