@@ -137,6 +137,7 @@ func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
 		(*reading).otherNeck,
 		(*reading).walkAsked,
+		(*reading).rowAtBand,
 		(*reading).doubledAsked,
 		(*reading).convertAsked,
 		(*reading).spanCounted,

@@ -24,9 +24,42 @@ func (r *reading) walkAsked() (Meaning, bool) {
 		return here, true
 	case colour && (r.asks() || strings.HasPrefix(r.l.text, "what") || strings.HasPrefix(r.l.text, "which")):
 		return here, true
-	case r.l.text == "row done" || r.l.text == "row knitted" || r.l.text == "row finished":
+	case r.oneRowDone():
 		here.Move.What = "next"
 		return here, true
 	}
 	return Meaning{}, false
+}
+
+// rowAtBand takes the same of the rows of the band: one row told as done is one,
+// however many the step has.
+func (r *reading) rowAtBand() (Meaning, bool) {
+	if r.ctx.Walk || r.ctx.Open != "" || !r.x.stepOf(r.ctx.Step).rows || r.l.words() > 7 || len(r.b.sets)+len(r.l.quantities()) > 0 {
+		return Meaning{}, false
+	}
+	switch {
+	case r.oneRowDone():
+		return Meaning{Kind: Step, Move: Move{What: "done", Count: 1}}, true
+	case r.l.has("wrong") && r.l.has("row") && !r.asks() && r.l.has("did", "knit", "knitted", "made", "do"):
+		return Meaning{Kind: Trouble, Card: "undo-row", Topic: "sure"}, true
+	case r.l.has("last") && r.l.has("row") && r.asks() && r.beginsWith([]string{"is"}):
+		return Meaning{Kind: Step, Move: Move{What: "where"}}, true
+	}
+	return Meaning{}, false
+}
+
+// oneRowDone: "row done", "that row is finished".
+func (r *reading) oneRowDone() bool {
+	row, done := false, false
+	for i := r.l.begin; i < r.l.end; i++ {
+		switch t := r.l.tokens[i].text; {
+		case t == "row":
+			row = true
+		case oneOf(t, []string{"done", "knitted", "finished", "knit", "complete"}):
+			done = row // "row done", not "done row"
+		case !oneOf(t, []string{"that", "the", "this", "is", "was", "a", "one", "ok", "right", "now", "i", "got", "have"}):
+			return false
+		}
+	}
+	return row && done && !r.asks()
 }
