@@ -40,12 +40,18 @@ func (r *reading) rowAtBand() (Meaning, bool) {
 	switch {
 	case r.oneRowDone():
 		return Meaning{Kind: Step, Move: Move{What: "done", Count: 1}}, true
-	case r.l.has("wrong") && r.l.has("row") && !r.asks() && r.l.has("did", "knit", "knitted", "made", "do"):
+	case r.wrongRow():
 		return Meaning{Kind: Trouble, Card: "undo-row", Topic: "sure"}, true
 	case r.l.has("last") && r.l.has("row") && r.asks() && r.beginsWith([]string{"is"}):
 		return Meaning{Kind: Step, Move: Move{What: "where"}}, true
 	}
 	return Meaning{}, false
+}
+
+// wrongRow: "I did the wrong row"; a row knitted with the wrong dial is another
+// mishap.
+func (r *reading) wrongRow() bool {
+	return strings.Contains(r.l.text, "wrong row") && !r.asks() && r.l.has("did", "knit", "knitted", "made", "do", "done")
 }
 
 // oneRowDone: "row done", "that row is finished".
