@@ -217,23 +217,19 @@ func (c *turn) answered(p *engine.Plan, keys ...engine.Key) {
 // soFar lists what was told and what is assumed.
 func (c *turn) soFar() string {
 	p, v := c.plan(), c.voice()
-	var told, assumed []string
+	var told []string
 	for _, k := range engine.InputKeys() {
 		s := v.Value(p, k)
-		switch {
-		case s == "":
-		case c.base().Has(k) && c.base().Same(p.In, k):
+		if s != "" && c.base().Has(k) && c.base().Same(p.In, k) {
 			told = append(told, "- "+v.Label(k)+": "+s)
-		case p.In.Has(k):
-			assumed = append(assumed, v.Label(k)+" "+s)
 		}
 	}
 	text := "You have told me nothing yet."
 	if len(told) > 0 {
 		text = "You told me:\n\n" + strings.Join(told, "\n")
 	}
-	if len(assumed) > 0 && len(told) > 0 {
-		text += "\n\nAssumed: " + strings.Join(assumed, "; ") + "."
+	if assumed := v.Assumed(p, c.base()); assumed != "" && len(told) > 0 {
+		text += "\n\n" + assumed
 	}
 	return text
 }

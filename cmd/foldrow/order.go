@@ -216,8 +216,12 @@ func (c *chat) writeOut() string {
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "# %s\n\nWritten by foldrow on %s.\n\n", literal(name, 60), when(c.env.Now()))
-	_, plan, _ := c.turn(c.state, "plan")
-	fmt.Fprintf(&b, "## The plan\n\n%s\n\n## What was said\n", lower(plan.Markdown))
+	b.WriteString("## The plan\n\n")
+	for _, part := range []string{"plan", "what do you assume", "show the needles"} { // a full plan names only how many
+		_, r, _ := c.turn(c.state, part)
+		b.WriteString(lower(r.Markdown) + "\n\n")
+	}
+	b.WriteString("## What was said\n")
 	s, r := c.talk.Begin()
 	fmt.Fprintf(&b, "\n%s\n", r.Markdown)
 	for _, said := range c.shelf.said {

@@ -11,23 +11,27 @@ import (
 // work, then what was assumed. Every row, every needle and the pictures are
 // shown on request.
 func (v Voice) Plan(p *engine.Plan, said engine.Inputs) string {
-	var items []string
-	for _, part := range []func(*engine.Plan) string{
-		v.yokePart, v.stitchPart, v.pickPart, v.rehangPart, v.rowPart, v.ribPart, v.mockPart, v.hemPart, v.sizePart, v.topPart,
-		v.yarnPart, v.settingPart, v.frontPart,
-	} {
-		if s := part(p); s != "" {
-			items = append(items, "- "+s)
-		}
+	lines := []planLine{
+		{v.yokePart(p), v.briefYoke(p), partsRank},
+		{full: v.stitchPart(p)},
+		{full: v.pickPart(p)},
+		{v.rehangPart(p), v.briefRehang(p), rehangRank},
+		{full: v.rowPart(p)},
+		{v.ribPart(p), v.briefRib(p), ribRank},
+		{v.mockPart(p), v.briefMock(p), ribRank},
+		{v.hemPart(p), v.briefHem(p), hemRank},
+		{v.sizePart(p), v.briefSize(p), sizesRank},
+		{full: v.topPart(p)},
+		{v.yarnPart(p), v.briefYarn(p), ribRank},
+		{full: v.settingPart(p)},
+		{v.frontPart(p), v.briefFront(p), partsRank},
 	}
-	parts := []string{strings.Join(items, "\n")}
+	var cautions []planLine
 	for _, c := range v.Cautions(p) {
-		parts = append(parts, "**Caution:** "+c)
+		cautions = append(cautions, planLine{full: "**Caution:** " + c})
 	}
-	if s := v.assumedLine(p, said); s != "" {
-		parts = append(parts, s)
-	}
-	return "# The neckband\n\n" + strings.Join(parts, "\n\n")
+	list := v.assumed(p, said)
+	return fit("# The neckband", lines, cautions, planLine{assumedLine(list), assumedBrief(list), assumedRank})
 }
 
 // yokePart is the yoke in one line, where one is planned.
@@ -196,26 +200,6 @@ func (v Voice) yarnPart(p *engine.Plan) string {
 		s += ", about " + trim(g, 0) + " g"
 	}
 	return s + "."
-}
-
-// assumedLine names what the plan takes for granted, so that nothing is
-// assumed in silence.
-func (v Voice) assumedLine(p *engine.Plan, said engine.Inputs) string {
-	var list []string
-	for _, k := range engine.InputKeys() {
-		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || AddsNothing(k, p) {
-			continue
-		}
-		if words := Setting(k, p.In.Int(k)); words != "" {
-			list = append(list, words)
-			continue
-		}
-		list = append(list, v.Label(k)+" "+v.plainValue(p, k))
-	}
-	if len(list) == 0 {
-		return ""
-	}
-	return "**Assumed**, change any by saying so: " + strings.Join(list, "; ") + "."
 }
 
 // AddsNothing reports an assumption that adds nothing to the plan: the band begins at

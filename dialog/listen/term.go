@@ -82,7 +82,7 @@ func (r *reading) term() (Meaning, bool) {
 		return Meaning{}, false
 	}
 	card, ok := r.x.terms[joinedStems(rest)]
-	meaning := puzzled || r.l.has("mean", "explain", "define", "definition")
+	meaning := puzzled || r.l.has("mean", "explain", "define", "definition") || r.l.has("a", "an") && r.l.words() <= 4 // "what is an assumption"
 	if !ok || !asked || !meaning && (card.mean || the && !card.the || !r.l.has("be", "do")) {
 		return Meaning{}, false
 	}
