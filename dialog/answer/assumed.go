@@ -20,13 +20,19 @@ func (v Voice) assumed(p *engine.Plan, said engine.Inputs) []string {
 		if said.Has(k) || !p.In.Has(k) || !Matters(k, p) || AddsNothing(k, p) {
 			continue
 		}
-		if words := Setting(k, p.In.Int(k)); words != "" {
-			list = append(list, words)
-			continue
-		}
-		list = append(list, v.Label(k)+" "+v.plainValue(p, k))
+		label, value := v.Taken(p, k)
+		list = append(list, strings.TrimSpace(label+" "+value))
 	}
 	return list
+}
+
+// Taken is what an input is called and the value it is taken to have; in the
+// trade's words alone, and no label, where there are such.
+func (v Voice) Taken(p *engine.Plan, k engine.Key) (label, value string) {
+	if words := Setting(k, p.In.Int(k)); words != "" {
+		return "", words
+	}
+	return v.Label(k), v.plainValue(p, k)
 }
 
 const changeAny = "**Assumed**, change any by saying so: "

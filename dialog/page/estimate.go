@@ -94,7 +94,8 @@ func assumed(v answer.Voice, p *engine.Plan, said engine.Inputs) []assumption {
 			c, _ := v.Book.Key(by)
 			ids = c.Source
 		}
-		out = append(out, assumption{Label: v.Label(k), Value: v.Value(p, k), Source: ids})
+		label, value := v.Taken(p, k)
+		out = append(out, assumption{Label: label, Value: value, Source: ids})
 	}
 	return out
 }

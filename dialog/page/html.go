@@ -33,7 +33,7 @@ func HTML(v answer.Voice, p *engine.Plan, said engine.Inputs, n Notes) (string, 
 	if err := t.Execute(&b, s); err != nil {
 		return "", err
 	}
-	return b.String(), nil
+	return wholeFigures(b.String()), nil
 }
 
 // functions are what the template calls. Only text made here, from numbers or
@@ -86,8 +86,16 @@ type line [][]string
 
 const lineNeedles = 10
 
-// inLines sets groups of needles in lines.
-func inLines(groups [][]string) []line { return cut(groups, lineNeedles, lineNeedles) }
+// inLines sets groups of needles in lines. A bar before each group of several
+// takes room as well: beside it five pairs would be one too many.
+func inLines(groups [][]string) []line {
+	for _, g := range groups {
+		if len(g) > 1 {
+			return cut(groups, lineNeedles-1, lineNeedles)
+		}
+	}
+	return cut(groups, lineNeedles, lineNeedles)
+}
 
 // pairLines does the same where each has two boxes.
 func pairLines(groups [][]string) []line { return cut(groups, 8, 6) }

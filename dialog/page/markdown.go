@@ -148,7 +148,11 @@ func (m *markdown) end(s sheet) {
 		m.para("## Assumed, since nothing else was said")
 		lines = nil
 		for _, a := range s.Assumed {
-			lines = append(lines, "- "+a.Label+": **"+a.Value+"** (source "+a.Refs+")")
+			label := a.Label
+			if label != "" {
+				label += ": "
+			}
+			lines = append(lines, "- "+label+"**"+a.Value+"** (source "+a.Refs+")")
 		}
 		m.list(lines)
 	}

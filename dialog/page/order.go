@@ -28,6 +28,7 @@ func order(v answer.Voice, p *engine.Plan) []step {
 	var steps []step
 	pieces := p.OnBed()
 	by := pieces[:1] // the pieces that go through a step, one for the whole band
+	cutNow := false  // the step before has just cut the tail to length
 	for _, c := range stepCards(v, p) {
 		if slices.Contains(pieceFirst[:], c.ID) {
 			by = pieces
@@ -39,6 +40,10 @@ func order(v answer.Voice, p *engine.Plan) []step {
 		if c.Fields["joins"] != "" {
 			texts = []string{capital(answer.Joints(p)) + ". Left and right are as the pieces hang, purl side toward you."}
 		}
+		if cutNow {
+			texts = slices.DeleteFunc(texts, func(s string) bool { return strings.Contains(s, "The tail: ") })
+		}
+		cutNow = strings.Contains(c.Text, "{off_yarn}")
 		steps = append(steps, step{c.Fields["title"], strings.Join(texts, "\n\n"), upTo(len(by))})
 		if strings.HasPrefix(c.ID, "sew-off") {
 			by = pieces[:1]
