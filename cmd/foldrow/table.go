@@ -1,6 +1,9 @@
 package main
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // table is what is known of a table before its cells are rendered.
 type table struct {
@@ -95,11 +98,18 @@ func rule(wide []int) string {
 	return strings.Join(parts, "  ")
 }
 
-// asList says each row in words: "row 3: clicks 1, dial 4.5".
+// asList says each row in words: "row 3: clicks 1, dial 4.5". Where a cell is
+// a list itself, semicolons part the cells.
 func asList(rows [][]string, width int, read bool) []string {
 	mark := itemMark
 	if read {
 		mark = readMark
+	}
+	between := ", "
+	for _, row := range rows[1:] {
+		if slices.ContainsFunc(row[min(1, len(row)):], func(c string) bool { return strings.Contains(c, ",") }) {
+			between = "; "
+		}
 	}
 	var out []string
 	for _, row := range rows[1:] {
@@ -115,9 +125,9 @@ func asList(rows [][]string, width int, read bool) []string {
 				parts = append(parts, c)
 			}
 		}
-		line := strings.Join(parts, ", ")
+		line := strings.Join(parts, between)
 		if len(parts) > 1 {
-			line = parts[0] + ": " + strings.Join(parts[1:], ", ")
+			line = parts[0] + ": " + strings.Join(parts[1:], between)
 		}
 		out = append(out, wrap(mark+line, width)...)
 	}
