@@ -13,7 +13,7 @@ func (v Voice) mockPart(p *engine.Plan) string {
 		return ""
 	}
 	return fmt.Sprintf("**%s out of work** (%s mock rib): %s; %s knit, and nothing is latched.",
-		Count(len(p.EmptyColumns), "needle", "needles"), p.In.Rib, Empty(p),
+		Count(empties(p), "needle", "needles"), p.In.Rib, Empty(p),
 		Count(p.WorkStitches, "needle", "needles"))
 }
 

@@ -130,37 +130,6 @@ func NewCautions(before, after []string) []string {
 	return out
 }
 
-// atTheMachine says in a few words what changes under her hands.
-func (v Voice) atTheMachine(before, after *engine.Plan) string {
-	var parts []string
-	moved := before.BandStitches != after.BandStitches || before.Pieces != after.Pieces
-	if moved && after.BandStitches > 0 {
-		parts = append(parts, Span(after))
-	}
-	if (moved || !slices.Equal(before.RibColumns, after.RibColumns)) && len(after.RibColumns) > 0 {
-		parts = append(parts, "latch "+Latch(after))
-	}
-	if (moved || !slices.Equal(before.EmptyColumns, after.EmptyColumns)) && len(after.EmptyColumns) > 0 {
-		parts = append(parts, "leave out of work "+Empty(after))
-	}
-	if (moved || !slices.Equal(before.HemColumns, after.HemColumns)) && len(after.HemColumns) > 0 {
-		parts = append(parts, "hang the hem on "+HemBumps(after))
-	}
-	if rows := after.Tension(); len(rows) > 0 && !slices.EqualFunc(before.Tension(), rows, sameDial) {
-		parts = append(parts, gradingWords(after, rows)+" (*show tension* lists every row)")
-	}
-	if a := v.yokeAtTheMachine(before, after); a != "" {
-		parts = append(parts, a)
-	}
-	if b, a := RehangWords(before), RehangWords(after); a != b && a != "" {
-		parts = append(parts, "hang again: "+a)
-	}
-	if len(parts) == 0 {
-		return ""
-	}
-	return "At the machine: " + strings.Join(parts, "; ") + "."
-}
-
 // sameDial reports whether two rows are knitted alike.
 func sameDial(a, b engine.TensionRow) bool {
 	if a.Dial == nil || b.Dial == nil {

@@ -102,18 +102,18 @@ func (v Voice) ribPart(p *engine.Plan) string {
 		}
 		return ""
 	}
-	s := fmt.Sprintf("**%s to drop and latch** (%s rib): %s", Count(len(p.RibColumns), "column", "columns"), p.In.Rib, Latch(p))
+	s := fmt.Sprintf("**%s to drop and latch** (%s rib): %s", Count(columns(p), "column", "columns"), p.In.Rib, Latch(p))
 	if p.TotalRows == 0 {
 		return s + "." // how many loops that is hangs on the rows
 	}
-	return s + fmt.Sprintf("; %d loops.", len(p.RibColumns)*p.TotalRows)
+	return s + fmt.Sprintf("; %d loops.", columns(p)*p.TotalRows)
 }
 
 func (v Voice) hemPart(p *engine.Plan) string {
 	if len(p.HemColumns) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("**%s to hang** for the hem: %s.", Count(len(p.HemColumns), "bump", "bumps"), HemBumps(p))
+	return fmt.Sprintf("**%s to hang** for the hem: %s.", Count(bumps(p), "bump", "bumps"), HemBumps(p))
 }
 
 // sizePart is how wide the band is where it is seen and worn, each estimate

@@ -107,9 +107,9 @@ func (v Voice) briefRib(p *engine.Plan) string {
 	if len(p.RibColumns) == 0 {
 		return ""
 	}
-	s := fmt.Sprintf("**%s to drop and latch** (%s rib)", Count(len(p.RibColumns), "column", "columns"), p.In.Rib)
+	s := fmt.Sprintf("**%s to drop and latch** (%s rib)", Count(columns(p), "column", "columns"), p.In.Rib)
 	if p.TotalRows > 0 {
-		s += fmt.Sprintf("; %d loops", len(p.RibColumns)*p.TotalRows)
+		s += fmt.Sprintf("; %d loops", columns(p)*p.TotalRows)
 	}
 	return s + "."
 }
@@ -120,7 +120,7 @@ func (v Voice) briefMock(p *engine.Plan) string {
 		return ""
 	}
 	return fmt.Sprintf("**%s out of work** (%s mock rib), %d knit; nothing is latched.",
-		Count(len(p.EmptyColumns), "needle", "needles"), p.In.Rib, p.WorkStitches)
+		Count(empties(p), "needle", "needles"), p.In.Rib, p.WorkStitches)
 }
 
 // briefHem is the bumps without their needles.
@@ -128,7 +128,7 @@ func (v Voice) briefHem(p *engine.Plan) string {
 	if len(p.HemColumns) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("**%s to hang** for the hem.", Count(len(p.HemColumns), "bump", "bumps"))
+	return fmt.Sprintf("**%s to hang** for the hem.", Count(bumps(p), "bump", "bumps"))
 }
 
 // briefFront is the front bands by their counts.
