@@ -53,6 +53,8 @@ func resultsJSON(p *engine.Plan) map[string]any {
 				v = round4(f)
 			}
 			m[string(k)] = v
+		} else if v, ok := piecesJSON(p, k); ok {
+			m[string(k)] = v
 		}
 	}
 	return m
@@ -64,6 +66,9 @@ func valueJSON(p *engine.Plan, k engine.Key) (any, bool) {
 		if f, isFloat := v.(float64); isFloat {
 			return round4(f), true
 		}
+		return v, true
+	}
+	if v, ok := piecesJSON(p, k); ok {
 		return v, true
 	}
 	return inputJSON(p, k)

@@ -106,8 +106,15 @@ func (c *turn) needlePart(p *engine.Plan, k engine.Key, cols []int, what string)
 	case c.m.Part == "nth" && c.m.HasFig:
 		pick = c.m.Figure.Floor() - 1
 	}
-	if p.Pieces > 1 {
-		return fmt.Sprintf("%s: %s. %d in all.", title(c.voice().Label(k)), c.voice().Value(p, k), len(cols)), true
+	if p.Pieces > 1 && p.Piece == nil {
+		c.answersOf(p, k)
+		if c.s.Making.On && !c.s.OnTable && len(p.Parts) > 1 {
+			return c.partAtHand(k, what)
+		}
+		if c.m.Needle != "" && len(p.Parts) > 1 {
+			return c.needleInPieces(p, k, what)
+		}
+		return fmt.Sprintf("%s: %s. %d in all.", title(c.voice().Label(k)), c.voice().Value(p, k), allOf(p, k)), true
 	}
 	if pick >= len(cols) {
 		return fmt.Sprintf("There are %d; the last is %s.", len(cols), engine.NeedleName(cols[len(cols)-1], p.BandStitches)), true
@@ -120,15 +127,13 @@ func (c *turn) needlePart(p *engine.Plan, k engine.Key, cols []int, what string)
 	if c.m.Needle != "" {
 		return c.needleIs(p, k, cols, what)
 	}
-	v, _ := p.Value(k)
-	c.answer(k, v)
+	c.answersOf(p, k)
 	return fmt.Sprintf("%s: **%s**, %d in all.", title(c.voice().Label(k)), answer.NeedleRuns(cols, p.BandStitches), len(cols)), true
 }
 
 // needleIs answers "is R12 a hem needle".
 func (c *turn) needleIs(p *engine.Plan, k engine.Key, cols []int, what string) (string, bool) {
-	v, _ := p.Value(k)
-	c.answer(k, v)
+	c.answersOf(p, k)
 	at, ok := engine.NeedleColumn(c.m.Needle, p.BandStitches)
 	if !ok {
 		return fmt.Sprintf("%s is not in work: the band runs from %s to %s.", c.m.Needle,
@@ -149,13 +154,23 @@ func onNeedle(p *engine.Plan, at int) string {
 		text = "It is out of work"
 	case slices.Contains(p.RibColumns, at):
 		text = "It is dropped and latched"
-	case at < p.In.Int(engine.EdgeStitches) || at >= p.BandStitches-p.In.Int(engine.EdgeStitches):
+	case p.Piece != nil && (at < p.Piece.Left || at >= p.BandStitches-p.Piece.Right):
+		text = "It goes into the join and stays plain"
+	case atEdge(p, at):
 		text = "It is an edge stitch and stays plain"
 	}
 	if slices.Contains(p.HemColumns, at) {
 		text += ", and a bump of the hem is hung on it"
 	}
 	return text + "."
+}
+
+// atEdge reports whether column at is an edge stitch of the band, of which a
+// piece has those at the band's own ends.
+func atEdge(p *engine.Plan, at int) bool {
+	edge := p.In.Int(engine.EdgeStitches)
+	left, right := p.Piece == nil || p.Piece.No == 1, p.Piece == nil || p.Piece.No == p.Piece.Of
+	return left && at < edge || right && at >= p.BandStitches-edge
 }
 
 func (c *turn) rehangPart(p *engine.Plan) (string, bool) {

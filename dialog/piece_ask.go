@@ -71,6 +71,7 @@ func (c *turn) frontInPieces(p *engine.Plan, k engine.Key) string {
 		c.answersOf(p, engine.FrontShares, engine.FrontPieces)
 		return fmt.Sprintf("A front band's %d stitches hang in **%s**.", p.Front.Stitches, span)
 	case engine.FrontColumns:
+		c.answersOf(p, k)
 		if latch := answer.FrontLatch(p); latch != "" {
 			return fmt.Sprintf("%s: **%s**.", title(c.voice().Label(k)), latch)
 		}

@@ -24,7 +24,7 @@ func (r *reading) progress() (Meaning, bool) {
 	if !r.ctx.Making || r.ctx.Open != "" || r.l.begin >= r.l.end || !r.onlyProgress() {
 		return Meaning{}, false
 	}
-	if r.asksNeedles() {
+	if r.asksNeedles() || r.asksKind() {
 		return Meaning{}, false
 	}
 	if m, ok := r.missed(); ok {

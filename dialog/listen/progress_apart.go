@@ -36,6 +36,18 @@ func (r *reading) asksNeedles() bool {
 	return kind
 }
 
+// asksKind: "is L27 a hem needle" and "do I latch L20" ask what happens on a
+// needle, and not how far the work is.
+func (r *reading) asksKind() bool {
+	t := r.l.tokens[r.l.begin:r.l.end]
+	if len(t) < 3 || r.l.has("now", "next", "yet", "already", "still", "again") {
+		return false
+	}
+	kind := t[1].needle != "" && oneOf(t[0].text, []string{"is"}) && oneOf(t[2].text, []string{"a", "an", "among", "in", "part"})
+	duty := oneOf(t[0].text, []string{"do", "must", "should", "shall"}) && t[1].text == "i" && len(t) <= 7 && t[len(t)-1].needle != "" && r.l.has("latch", "drop", "hang")
+	return kind || duty
+}
+
 func (r *reading) isNeedles(i int) bool {
 	return oneOf(r.l.tokens[i].stem, []string{stem("needle"), stem("column"), stem("bump")})
 }
