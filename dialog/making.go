@@ -177,6 +177,8 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 	switch {
 	case i < 0 && id == "fold":
 		return c.toFold(w)
+	case i < 0 && id != "":
+		return c.stepReply("(This plan has no such step; nothing is counted.)")
 	case i < 0:
 		return c.forward(w)
 	case i < w.at && w.likeFront(id):

@@ -95,6 +95,66 @@ func TestWholeLines(t *testing.T) {
 	}
 }
 
+// TestToldWhole: what is told as done in short moves the place where it belongs
+// to the step; elsewhere, and as a question, it counts nothing.
+func TestToldWhole(t *testing.T) {
+	tk := talk(t)
+	for _, c := range []struct{ at, said, want, then string }{
+		{"making", "I've got everything on the table", "One plain row in the main colour", "One plain row"},
+		{"making rows", "ok ready", "(That is not of this step; nothing is counted.)", "row 5 of"},
+		{"making", "I knitted the plain row", "Take the yoke off on waste yarn", "Take the yoke off"},
+		{"making rows", "I've knitted 8 rows of waste yarn", "(Waste rows are not counted.", "row 5 of"},
+		{"making rows", "now what?", "(This comes now. Done already? Say *done*.)", "row 5 of"},
+		{"making rows", "what's next", "(This comes now.", "row 5 of"},
+		{"making rows", "done, what now?", "row 7 of", "row 7 of"},
+		{"making hem", "which one comes next", "L52, R51, R1", "The ends, then"},
+		{"making rows", "I've hung the first ten", "No needles are counted in this step.", "row 5 of"},
+		{"making rows", "r7", "Row 7, or needle R7?", "row 5 of"},
+		{"making latch", "got it back", "(Good; your place is kept.)", "Columns 1 to"},
+		{"hanging", "hung it back on the needle", "(Good; your place is kept.)", "Hang L53"},
+		{"making latch", "I've knitted the first two rows", "", "Columns 1 to"},
+		{"making rows", "knitted 6 of the inner rows", "(Row 6 of the inner layer is row 19.", "row 20 of"},
+		{"making rows", "I'm on row 12 of the inner layer", "(Row 12 of the inner layer is row 25.", "row 25 of"},
+		{"making rows", "knitted 6 of the outer rows", "row 7 of", "row 7 of"},
+		{"making rows", "all 26 rows done", "Drop and latch", "Drop and latch"},
+		{"making rows", "all rows done!", "row 14 of", "row 14 of"},
+		{"making rows", "rows done?", "row 5 of", "row 5 of"},
+		{"making rows", "the last four are done", "4 rows knitted by the count", "row 5 of"},
+		{"making rows", "the last nine are done", "row 14 of", "row 14 of"},
+		{"making rows", "rest done", "row 14 of", "row 14 of"},
+		{"making latch", "rest done", "Hang the hem", "Hang the hem"},
+		{"making rows", "L26 to L10 done", "No needles are counted in this step.", "row 5 of"},
+		{"making latch", "I've done L51 to L45", "L43", "L43"},
+		{"making latch", "to L45", "L43", "L43"},
+		{"making latch", "L51 L49", "L47", "L47"},
+		{"making latch", "I dropped L49", "L49", "L49"},
+		{"making rows", "25 of 26", "row 26 of", "row 26 of"},
+		{"making rows", "25 of 30", "I cannot tell of what.", "row 5 of"},
+		{"making hem", "I hung both ends", "Bump 3 of 52", "Bump 3 of"},
+		{"making hem", "hem hung", "Knit the closing row", "Knit the closing row"},
+		{"single", "hem hung", "(This plan has no such step; nothing is counted.)", "row 3 of"},
+		{"sewing", "sewn it all off", "Check before anything is pulled", "Check before"},
+		{"sewing", "sewn off?", "Sew the stitches off", "Sew the stitches off"},
+		{"making off", "pulled out the cord", "(That lies behind you; you are here.)", "Set the rib"},
+		{"making rows", "the cord is out", "The waste yarn was pulled too early", "row 5 of"},
+		{"making off", "it is drying", "(Take your time; your place is kept.)", "Set the rib"},
+		{"making off", "it's dry", "Go on to the front bands", "Go on to the front bands"},
+		{"making rows", "fold?", "The fold lies between rows 13 and 14.", "row 5 of"},
+		{"making latch", "which needle first", "The first column is **L51**", "Columns 1 to"},
+		{"making rows", "closing dial?", "The closing row:", "row 5 of"},
+		{"making rows", "tea break", "(Take your time; your place is kept.)", "row 5 of"},
+		{"sewing", "how long a piece of yarn", "**235 cm**", "Sew the stitches off"},
+		{"sewing", "undid the closing row", "Knit the closing row", "Knit the closing row"},
+		{"pieces apart", "joined again", "Set the rib", "Set the rib"},
+	} {
+		s := stand(t, tk, c.at)
+		s, r := tk.Turn(s, c.said)
+		require.Contains(t, r.Markdown, c.want, "%s: %s", c.at, c.said)
+		_, r = tk.Turn(s, "where am I")
+		require.Contains(t, r.Markdown, c.then, "%s: %s, and then", c.at, c.said)
+	}
+}
+
 // stand is a place at the machine, of the tables of lines or of places.
 func stand(t *testing.T, tk *dialog.Talk, at string) dialog.State {
 	if places[at] == nil {

@@ -112,6 +112,13 @@ func (c *turn) upTo(w where) (State, Reply) {
 		return c.unsure("No step here goes along the needles. You are at: " + c.whereText())
 	}
 	note := ""
+	if first, _ := w.rowSteps(); i != w.at && w.at >= first && c.m.Move.Along == "" {
+		name := c.m.Move.Needle
+		if n, row := strings.CutPrefix(name, "R"); row && w.card().Fields["rows"] != "" {
+			return c.unsure(fmt.Sprintf("Row %s, or needle %s? No needles are counted in this step: say *row %s*. Nothing is counted.", n, name, n))
+		}
+		return c.unsure("No needles are counted in this step. You are at: " + c.whereText())
+	}
 	if i != w.at {
 		note, w = w.skipped(i), w.enter(i)
 	}

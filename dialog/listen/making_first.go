@@ -16,6 +16,9 @@ func (r *reading) wholeLine() (Meaning, bool) {
 	m := r.stepMeaning(c)
 	m.Move.What, m.Move.Step = c.topic, r.namedStep()
 	step := r.x.stepOf(r.ctx.Step)
+	if told, is := r.toldWhole(c, m); is {
+		return told, true
+	}
 	switch c.topic {
 	case "left-over":
 		return Meaning{Kind: Trouble, Card: "rehung-too-many"}, !r.asks()
@@ -23,6 +26,15 @@ func (r *reading) wholeLine() (Meaning, bool) {
 		return Meaning{Kind: Trouble, Card: "rehung-too-few"}, !r.asks()
 	case "hole-missed", "carriage-side":
 		return Meaning{Kind: Trouble, Card: c.topic, Topic: "told"}, !r.asks()
+	case "needles":
+		if step.needles == "" {
+			m.Move.What = "now-what"
+		}
+	case "dropped":
+		m.Move.What, m.Move.Begun = "latched", true // a column is begun with that
+		ok = step.needles == "latch" && !r.asks()
+	case "tail", "fold-short", "rows-done":
+		return Meaning{}, false // told where it could be taken
 	case "end-needle":
 		m.Part = "first"
 		if r.l.has("last") {

@@ -1,6 +1,10 @@
 package listen
 
-import "strings"
+import (
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+)
 
 // Lines made of the words of progress that tell none: what needles there are,
 // and what the machine did.
@@ -64,7 +68,7 @@ func (r *reading) firstSoMany(said []stated) int {
 		return 0
 	}
 	for i := r.l.begin + 1; i < r.l.end; i++ {
-		if q := r.l.tokens[i].q; q != nil && !q.After && !q.Ordinal && r.l.tokens[i-1].text == "first" && !r.l.has("row") {
+		if q := r.l.tokens[i].q; q != nil && !q.After && !q.Ordinal && q.Unit != quantity.Row && r.l.tokens[i-1].text == "first" && !r.l.has("row") {
 			return said[0].rows[0]
 		}
 	}
