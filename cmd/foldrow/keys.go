@@ -19,6 +19,11 @@ const (
 // key that the library is to answer. To drop one here would let it read ahead.
 func (e *editor) filter(r rune) (key rune, answer bool) {
 	e.erase = r == deleteKey
+	if !e.rl.Operation.IsInCompleteMode() && int64(e.row()) != e.width.Load() {
+		// Terminals set the line anew in a window that changed. Reckoned in the old
+		// width, each key would take away a row above it.
+		e.resized()
+	}
 	switch {
 	case r == ctrlZKey:
 		e.stop()

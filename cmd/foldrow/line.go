@@ -32,11 +32,12 @@ type editor struct {
 	tap     *tap
 	mode    *screenMode
 	out     *steady
-	resized func() // tells the library the width
-	paste   bool   // the line before came with more
-	cut     int    // characters refused in this line
-	erase   bool   // the key was Delete
-	first   bool   // the cursor is in the first word
+	resized func()     // tells the library the width
+	row     func() int // columns that a row has now
+	paste   bool       // the line before came with more
+	cut     int        // characters refused in this line
+	erase   bool       // the key was Delete
+	first   bool       // the cursor is in the first word
 
 	width atomic.Int64 // columns that the library was last told
 }
@@ -59,7 +60,7 @@ func newEditor(width func() int, words func() dialog.Offers) (*editor, error) {
 		EOFPrompt:              "\n",
 		FuncGetWidth:           func() int { e.width.Store(int64(row())); return int(e.width.Load()) },
 		FuncIsTerminal:         func() bool { return true },
-		// The library would redraw from a signal; we tell it between lines.
+		// The library would redraw from a signal; we tell it between lines and keys.
 		FuncOnWidthChanged: func(f func()) { e.resized = f },
 		Stdin:              readline.NewCancelableStdin(e.tap),
 		Stdout:             e.out,
@@ -74,6 +75,7 @@ func newEditor(width func() int, words func() dialog.Offers) (*editor, error) {
 		row, cfg.Stdout, cfg.Painter = c.row, c.out, painter{edge: c.row}
 		e.mode.enter, e.mode.exit = c.enter, c.exit
 	}
+	e.row = row
 	var err error
 	if e.rl, err = readline.NewEx(cfg); err == nil {
 		watchGoingOn(e.goOn)
