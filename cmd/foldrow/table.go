@@ -117,6 +117,8 @@ func asList(rows [][]string, width int, read bool) []string {
 		for j, c := range row {
 			switch {
 			case strings.TrimSpace(c) == "":
+			case j == 0 && len(row) > 1 && !startsWithNumber(c):
+				parts = append(parts, c) // "neck: stitches 110", not "stage neck"
 			case c == "-" && j < len(rows[0]):
 				parts = append(parts, rows[0][j]+" none")
 			case j < len(rows[0]) && rows[0][j] != "":
@@ -132,4 +134,9 @@ func asList(rows [][]string, width int, read bool) []string {
 		out = append(out, wrap(mark+line, width)...)
 	}
 	return out
+}
+
+// startsWithNumber reports a cell that needs its column's name to be understood.
+func startsWithNumber(c string) bool {
+	return c == "-" || strings.ContainsAny(c[:1], "0123456789+-(")
 }

@@ -12,11 +12,11 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 	f := p.Front
 	s, h := f.Spec, f.Holes
 	var b strings.Builder
-	fmt.Fprintf(&b, "**%s of %s over %d stitches**, %d outside each end.", Count(s.Holes, "buttonhole", "buttonholes"), Count(s.Size, "stitch", "stitches"), s.Stitches, s.Start)
+	fmt.Fprintf(&b, "**%s of %s over %d stitches**, %d outside each end", Count(s.Holes, "buttonhole", "buttonholes"), Count(s.Size, "stitch", "stitches"), s.Stitches, s.Start)
 	if notes := holesAssumed(s, said); notes != "" {
 		b.WriteString(" (" + notes + ")")
 	}
-	b.WriteString(" Counted from the lower end:\n")
+	b.WriteString(". Counted from the lower end:\n")
 	for i, hole := range HoleList(p) {
 		fmt.Fprintf(&b, "\n- %d: %s", i+1, hole)
 	}
@@ -38,15 +38,18 @@ func (v Voice) Buttonholes(p *engine.Plan, said engine.Inputs) string {
 	return strings.TrimRight(b.String(), "\n")
 }
 
+// holesAssumed names what of the holes was not said.
 func holesAssumed(s engine.HoleSpec, said engine.Inputs) string {
-	var notes []string
-	if !said.Has(engine.HoleStitches) && !said.Has(engine.Button) {
-		notes = append(notes, fmt.Sprintf("taking %s a hole", Count(s.Size, "stitch", "stitches")))
+	size := !said.Has(engine.HoleStitches) && !said.Has(engine.Button)
+	switch margin := !said.Has(engine.HoleMargin); {
+	case size && margin:
+		return fmt.Sprintf("the %d and the %d are assumed", s.Size, s.Start)
+	case size:
+		return fmt.Sprintf("the %d of a hole is assumed", s.Size)
+	case margin:
+		return fmt.Sprintf("the %d outside is assumed", s.Start)
 	}
-	if !said.Has(engine.HoleMargin) {
-		notes = append(notes, fmt.Sprintf("taking margins of %d", s.Start))
-	}
-	return strings.Join(notes, "; ")
+	return ""
 }
 
 // place is a hole as stitches from the lower end, and as needles.
@@ -118,7 +121,7 @@ func GapWords(h engine.Buttonholes) string {
 	}
 	whole := h.Gap.Floor()
 	over := h.Gap.Sub(engine.Int(int64(whole))).Mul(engine.Int(int64(len(h.Gaps)))).Floor()
-	return fmt.Sprintf("Gaps between them: %s (%d each and %d over, one stitch at a time)", Counts(h.Gaps), whole, over)
+	return fmt.Sprintf("Gaps between them: %s (%d each and %d over)", Counts(h.Gaps), whole, over)
 }
 
 // topHole says that the last hole lies in the neckband's end, where it does.
@@ -201,15 +204,12 @@ func (v Voice) ButtonPicture(p *engine.Plan) string {
 		line[c] = 'O'
 		copy(numbers[c:], fmt.Sprint(i+1))
 	}
-	var b strings.Builder
-	b.WriteString("```picture\n")
-	fmt.Fprintf(&b, "[%s]\n %s\n", line, strings.TrimRight(string(numbers), " "))
-	legend := "O buttonhole"
+	signs := "O is a buttonhole"
 	if NeckbandStitches(p) > 0 {
-		legend += ", = neckband's end"
+		signs += ", = the neckband's end"
 	}
-	fmt.Fprintf(&b, "lower end left, top right\n%s\none sign: about %s\n```", legend, stitchesASign(n, wide))
-	return b.String()
+	return strings.TrimSpace(picture(0, "O", []string{fmt.Sprintf("[%s]", line), " " + string(numbers)}) +
+		legend(fmt.Sprintf("%s. The lower end is at the left, the top at the right; one sign stands for about %s.", signs, stitchesASign(n, wide))))
 }
 
 // evenWidth is the width of the picture, from least on, at which the holes stand
