@@ -15,6 +15,8 @@ func (c *turn) onNumber() (State, Reply) {
 	switch c.m.Topic {
 	case "yarn-count":
 		return c.s, c.reply("number", c.yarnCount())
+	case "yarn-named":
+		return c.yarnNamed(p)
 	case "yarn-right":
 		return c.yarnRight()
 	case "tightness":

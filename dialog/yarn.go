@@ -84,6 +84,22 @@ func (c *turn) yarnRight() (State, Reply) {
 	return c.s, c.reply("number", strings.Join(parts, "\n\n"))
 }
 
+// yarnNamed says what a yarn of that trade name is knitted at and how long it
+// runs, beside the swatch.
+func (c *turn) yarnNamed(p *engine.Plan) (State, Reply) {
+	t := c.book.Tables
+	for _, y := range t.YarnNames {
+		if y.Name != c.m.Name {
+			continue
+		}
+		class, _ := t.Class(y.Category)
+		c.answer("yarn_classes", classNames([]rules.YarnWeight{class}))
+		c.wanted = engine.YarnLength
+		return c.s, c.reply("number", c.voice().YarnNamed(y, class, p.In.Num(engine.StitchGauge)))
+	}
+	return c.yarnRight()
+}
+
 func classNames(list []rules.YarnWeight) []string {
 	names := []string{}
 	for _, y := range list {

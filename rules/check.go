@@ -32,6 +32,13 @@ func (b *Book) check(names []string, bad *faults) {
 	for _, file := range filled {
 		b.checkPlaces(file, bad)
 	}
+	for _, c := range b.cards["sentences"] {
+		if id := c.Fields["card"]; id != "" {
+			if _, ok := b.Card("howto", id); !ok {
+				bad.card(c, MissingCard, id)
+			}
+		}
+	}
 }
 
 func (b *Book) checkSources(file string, bad *faults) {

@@ -174,3 +174,14 @@ func BenchmarkLoad(b *testing.B) {
 		}
 	}
 }
+
+// A sentence that asks for a how-to names one that there is.
+func TestSentenceNamesItsCard(t *testing.T) {
+	fsys := little(t)
+	fsys["sentences.md"] = &fstest.MapFile{Data: []byte("Sentences.\n\n# wish\nkind: howto\ncard: gone\nwords: make it stand up\n")}
+	_, err := LoadFS(fsys)
+	var list Errors
+	if !errors.As(err, &list) || len(list) != 1 || list[0].File != "sentences.md" || list[0].Problem != MissingCard || list[0].Card != "wish" || list[0].Detail != "gone" {
+		t.Errorf("%v", err)
+	}
+}

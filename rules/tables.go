@@ -2,6 +2,7 @@ package rules
 
 import (
 	"io/fs"
+	"strings"
 
 	"foldrow/engine"
 )
@@ -36,6 +37,7 @@ type YarnWeight struct {
 // YarnName is a trade name and the metres in 100 g that go by it.
 type YarnName struct {
 	Name      string
+	Also      []string // other names that people say for it
 	Low, High engine.Num
 	HasLow    bool
 	Category  int // of YarnWeight
@@ -66,6 +68,7 @@ func readTables(fsys fs.FS, bad *faults) Tables {
 	readTable(fsys, "yarn-names.csv", bad, func(r row) {
 		y := YarnName{Name: r.text("name"), High: r.num("m_max"), Category: r.num("category").Floor(), Source: "uk-names"}
 		y.Low, y.HasLow = r.optional("m_min")
+		y.Also = strings.Split(r.text("also"), "|")
 		t.YarnNames = append(t.YarnNames, y)
 	})
 	readTable(fsys, "yoke-depths.csv", bad, func(r row) {
@@ -109,6 +112,21 @@ func (t Tables) YarnsForLength(m engine.Num) []YarnName {
 		}
 	}
 	return list
+}
+
+// YarnNamed is the trade name that a text in small letters holds, by itself or by
+// another name of it; the longest counts ("super chunky" is not chunky).
+func (t Tables) YarnNamed(text string) (y YarnName, ok bool) {
+	longest := 0
+	padded := " " + strings.NewReplacer(",", " ", ".", " ", "?", " ", "!", " ").Replace(text) + " "
+	for _, have := range t.YarnNames {
+		for _, name := range append([]string{strings.ToLower(have.Name)}, have.Also...) {
+			if len(name) > longest && strings.Contains(padded, " "+name+" ") {
+				y, ok, longest = have, true, len(name)
+			}
+		}
+	}
+	return y, ok
 }
 
 // Class is the yarn class of a category.

@@ -119,6 +119,34 @@ func classSpan(y rules.YarnWeight) string {
 	return fmt.Sprintf("%s to %s stitches in 10 cm", trim(y.Low.Float(), 0), trim(y.High.Float(), 0))
 }
 
+// YarnNamed says of a trade name at how many stitches it is knitted, whether the
+// gauge goes with it, and how long it runs.
+func (v Voice) YarnNamed(y rules.YarnName, class rules.YarnWeight, gauge engine.Num) string {
+	text := fmt.Sprintf("**%s** is %s in the published yarn table: %s.", y.Name, class.Name, classSpan(class))
+	if gauge.Sign() > 0 {
+		n := engine.Int(int64(gauge.Round()))
+		switch {
+		case class.High.Less(n):
+			text += fmt.Sprintf(" Your swatch has %s: tight for it.", v.Figure(engine.StitchGauge, gauge.Float()))
+		case class.HasLow && n.Less(class.Low):
+			text += fmt.Sprintf(" Your swatch has %s: loose for it.", v.Figure(engine.StitchGauge, gauge.Float()))
+		default:
+			text += fmt.Sprintf(" Your swatch has %s, which goes with it.", v.Figure(engine.StitchGauge, gauge.Float()))
+		}
+	}
+	span := v.Figure(engine.YarnLength, y.High.Float())
+	if y.HasLow {
+		span = trim(y.Low.Float(), 0) + " to " + span
+		if v.Unit == "in" {
+			span = v.Figure(engine.YarnLength, y.Low.Float()) + " to " + v.Figure(engine.YarnLength, y.High.Float())
+		}
+	} else {
+		span = "up to " + span
+	}
+	text += fmt.Sprintf(" One published list has it at %s, and names overlap: read the metres off your ball's band and say them, for example *%s*.", span, v.Figure(engine.YarnLength, y.High.Float()))
+	return text + " Sources: " + v.Sources([]string{class.Source, y.Source}) + "."
+}
+
 // YarnNames says what a yarn of so many metres in 100 g is called, and whether
 // that goes with the classes of the gauge.
 func (v Voice) YarnNames(t rules.Tables, metres engine.Num, byGauge []rules.YarnWeight) string {

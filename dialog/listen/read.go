@@ -136,6 +136,7 @@ func (r *reading) justAsked() (Meaning, bool) {
 func (r *reading) oneTopic() (Meaning, bool) {
 	return r.first(
 		(*reading).otherNeck,
+		(*reading).yarnNamed,
 		(*reading).walkAsked,
 		(*reading).rowAtBand,
 		(*reading).doubledAsked,

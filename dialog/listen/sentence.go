@@ -36,6 +36,8 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	}
 	m := Meaning{Kind: kind, Topic: topic}
 	switch kind {
+	case HowTo:
+		m.Card = c.Fields["card"]
 	case Step:
 		if topic == "next" && r.l.has("colour", "color", "yarn", "wool", "side") {
 			return Meaning{}, false // "what colour now" goes nowhere

@@ -1,7 +1,7 @@
 package listen
 
 import (
-	"strings"
+	"foldrow/dialog/listen/quantity"
 
 	"foldrow/engine"
 )
@@ -21,12 +21,32 @@ func (r *reading) machineFit() (Meaning, bool) {
 			return Meaning{}, false
 		}
 	}
-	for _, y := range r.x.book.Tables.YarnNames {
-		if strings.Contains(r.l.text, strings.ToLower(y.Name)) {
-			m.Name = y.Name
-		}
+	if y, ok := r.x.book.Tables.YarnNamed(r.l.text); ok {
+		m.Name = y.Name
 	}
 	return m, true
+}
+
+// yarnNamed: "my yarn is 4 ply", "how many metres has DK", "is aran right for this
+// gauge": a trade name is held against the gauge, and sets nothing: the band on
+// the ball tells the metres.
+func (r *reading) yarnNamed() (Meaning, bool) {
+	if r.l.words() > 9 || r.b.has(engine.YarnLength) || r.ctx.Making || r.l.has("waste", "wast", "machine", "machin", "bed", "split", "count") {
+		return Meaning{}, false
+	}
+	y, ok := r.x.book.Tables.YarnNamed(r.l.text)
+	if r.says("strand", "held", "together", "twice") {
+		return Meaning{}, false // "two strands of 4 ply" is a thicker yarn
+	}
+	if !ok || !r.says("yarn", "wool", "ply", "use", "using", "knit", "metre", "meter", "yard", "gauge", "right", "suit", "weight", "thick") && r.l.words() > 3 {
+		return Meaning{}, false
+	}
+	for _, i := range r.l.quantities() { // "4 ply" is a name
+		if q := r.l.tokens[i].q; q.Unit != "" && q.Unit != quantity.Gram || q.Value.Cmp(engine.Int(12)) > 0 && q.Unit == "" {
+			return Meaning{}, false
+		}
+	}
+	return Meaning{Kind: Number, Topic: "yarn-named", Name: y.Name, Keys: []engine.Key{engine.YarnLength}}, true
 }
 
 // yarnAsked: whether a yarn suits the gauge, and what the yarn left allows.
