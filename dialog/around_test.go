@@ -62,7 +62,7 @@ func TestFrontsAndYarnAreAskedAbout(t *testing.T) {
 		{edge, "why 3 of 4", "why", []string{"**7 of 10**, not 3 of 4"}},
 		{append(edge, "front rib 2x2"), "why 2x2 on the front", "why", []string{"Rib of the front bands"}},
 		{holes, "show the buttonholes", "show", []string{"```picture", "L58+L57"}},
-		{holes, "draw the buttons", "show", []string{"O buttonhole"}},
+		{holes, "draw the buttons", "show", []string{"O is a buttonhole"}},
 		{holes, "where do the buttonholes go", "number", []string{"stitches 4 to 5"}},
 		{holes, "are the holes mirrored", "number", []string{"mirrored about the fold", "6 and 19"}},
 		{holes, "why the second buttonhole row", "why", []string{"6 and 19"}},
