@@ -116,6 +116,9 @@ func (b *binder) cut(n int) {
 // add binds the quantity at token i to key k; near is how far its name stood.
 func (b *binder) add(k engine.Key, i int, near int) bool {
 	t := b.l.tokens[i]
+	if (k == engine.StitchGauge || k == engine.RowGauge) && i > 0 && t.q.Unit == "" && oneOf(b.l.tokens[i-1].text, []string{"t", "mt", "dial", "tension"}) {
+		return false // "the swatch at T7" tells a dial
+	}
 	s, p := b.x.value(k, t.q, b.ctx)
 	if p.Code == "negative" && b.lessBy(k, i) { // "depth -1"
 		less := *t.q

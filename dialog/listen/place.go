@@ -137,6 +137,9 @@ func (r *reading) step() (Meaning, bool) {
 	if !ok || r.cue(Outside) || c.topic == "done" && !r.ctx.Making && !r.l.has("do", "knit", "finish", "complet", "work", "done") {
 		return Meaning{}, false
 	}
+	if c.topic == "start" && r.asksOfThings() {
+		return Meaning{}, false
+	}
 	if c.topic == "back" && !r.ctx.Making && r.l.words() <= 4 && len(r.l.quantities()) == 0 && !r.l.has("step", "row", "stage") || c.topic == "back" && !r.ctx.Making && r.l.has("oops", "wrong", "mistake", "sorry") {
 		return Meaning{Kind: Undo, Count: 1}, true // away from the machine there is no step to go back to
 	}
@@ -153,6 +156,12 @@ func (r *reading) step() (Meaning, bool) {
 		return m, true
 	}
 	return r.stepMeaning(c), true
+}
+
+// asksOfThings: "does the rib start with knit" asks about the band, and begins
+// nothing as "where do I start" does.
+func (r *reading) asksOfThings() bool {
+	return r.asks() && oneOf(r.l.tokens[r.l.begin].text, []string{"does", "do", "is", "are", "which", "where", "what"}) && !r.l.has("i", "we")
 }
 
 func (r *reading) stepMeaning(c cueHit) Meaning {

@@ -150,11 +150,13 @@ func (r *reading) subjectless(i int) bool {
 	next := r.l.tokens[i+1]
 	switch r.l.tokens[i].text {
 	case "is", "are":
+		judged := r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct",
+			"hard", "easy", "difficult", "tricky", "quick", "quicker", "slow", "slower", "nice", "nicer", "pretty", "stretchy", "stretchier", "wide", "tight", "loose",
+			"possibl", "possible", "allow", "common", "popular", "harder", "easier", "neater", "faster")
 		if next.q == nil && !r.l.question {
-			return next.needle == "" && !subject(next.text) // "is jacket with buttons"
+			return next.needle == "" && !subject(next.text) && !(judged && r.l.words() <= 5) // "is jacket with buttons", but "is plain quicker"
 		}
-		return next.q != nil && !r.l.has("too", "enough", "ok", "okay", "right", "normal", "good", "usual", "fine", "big", "small", "much", "better", "correct",
-			"hard", "easy", "difficult", "tricky", "quick", "slow", "nice", "pretty", "stretchy", "wide", "tight", "loose", "possibl", "possible", "allow", "common", "popular", "harder", "easier")
+		return next.q != nil && !judged
 	}
 	return next.text == "be"
 }

@@ -39,6 +39,9 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	case HowTo:
 		m.Card = c.Fields["card"]
 	case Step:
+		if topic == "start" && r.asksOfThings() {
+			return Meaning{}, false
+		}
 		if topic == "next" && r.l.has("colour", "color", "yarn", "wool", "side") {
 			return Meaning{}, false // "what colour now" goes nowhere
 		}
