@@ -146,11 +146,20 @@ func gradingWords(p *engine.Plan, rows []engine.TensionRow) string {
 	if p.FoldRow > 0 && p.LayerRows > 0 {
 		fold = fmt.Sprintf("; the fold, row %d, at %s", p.LayerRows+1, dialText(rows[p.LayerRows]))
 	}
-	if every == 0 || p.LayerRows == 0 {
+	if every == 0 || p.LayerRows == 0 || sameDial(rows[0], rows[p.LayerRows-1]) {
 		return "all rows at " + dialText(rows[0]) + fold
 	}
-	words := fmt.Sprintf("a click tighter every %s, from %s to %s at row %d", Count(every, "row", "rows"),
-		dialText(rows[0]), dialText(rows[p.LayerRows-1]), p.LayerRows)
+	at, held := p.LayerRows, ""
+	for at > 1 && sameDial(rows[at-2], rows[p.LayerRows-1]) {
+		at--
+	}
+	if p.LayerRows-at < every { // the last click as any other
+		at = p.LayerRows
+	} else {
+		held = fmt.Sprintf(", held to row %d", p.LayerRows)
+	}
+	words := fmt.Sprintf("a click tighter every %s, from %s to %s at row %d%s", Count(every, "row", "rows"),
+		dialText(rows[0]), dialText(rows[p.LayerRows-1]), at, held)
 	if p.Doubled {
 		words += ", then back the same way"
 	}

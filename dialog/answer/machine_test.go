@@ -58,3 +58,26 @@ func TestManyNeedlesAreToldByTheirCount(t *testing.T) {
 	few := v.atTheMachine(before, solve(42, 150))
 	require.False(t, strings.Contains(few, "names each"), "nothing moved: %s", few)
 }
+
+// Where the dial or the limit ends the grading early, the row it is reached in
+// is said, not the last.
+func TestTheTightestRowIsTheFirstOfIts(t *testing.T) {
+	book, err := rules.Load()
+	require.NoError(t, err)
+	base := engine.Inputs{}.WithGarment(engine.Cardigan).WithRib(engine.Rib{Knit: 1, Purl: 1}).
+		With(engine.StitchGauge, engine.Int(28)).With(engine.RowGauge, engine.Int(40)).With(engine.Neck, engine.Int(40))
+	for _, tt := range []struct {
+		in   engine.Inputs
+		want string
+	}{
+		{base.With(engine.DepthRows, engine.Int(13)), "from the garment's dial number to 6 clicks tighter at row 13, then back"},
+		{base.With(engine.DepthRows, engine.Int(14)), "from the garment's dial number to 6 clicks tighter at row 14, then back"},
+		{base.With(engine.DepthRows, engine.Int(50)), "from the garment's dial number to 8 clicks tighter at row 17, held to row 50, then back"},
+		{base.With(engine.DepthRows, engine.Int(12)).With(engine.MainTension, engine.Int(2)), "from dial 2 to dial 1 at row 5, held to row 12, then back"},
+		{base.With(engine.DepthRows, engine.Int(12)).With(engine.StartClicks, engine.Int(8)), "all rows at 8 clicks tighter"},
+		{base.With(engine.DepthRows, engine.Int(2)), "all rows at the garment's dial number"},
+	} {
+		p := engine.Solve(book.Filled(tt.in))
+		require.Contains(t, gradingWords(p, p.Tension()), tt.want)
+	}
+}
