@@ -58,7 +58,7 @@ const mostTogether = 16
 func (c *turn) differencesFrom(prev *engine.Plan) string {
 	all := c.differences()
 	if prev == nil {
-		return all
+		return foremost(all)
 	}
 	n := strings.Count(all, "\n| ") - 1 // but for the line under the heading
 	if n <= mostTogether {
@@ -71,6 +71,23 @@ func (c *turn) differencesFrom(prev *engine.Plan) string {
 		step = "This step:\n\n" + step
 	}
 	return step + fmt.Sprintf("\n\nAgainst the plan %d numbers differ: *show the differences* lists them.", n)
+}
+
+// mostRows is how many differences of a plan with yoke, chart and front bands
+// are shown before the rest is left to be asked for.
+const mostRows = 12
+
+// foremost leaves the first rows of a long table, which are the band's own.
+func foremost(text string) string {
+	lines := strings.Split(text, "\n")
+	rows := strings.Count(text, "\n| ") - 1
+	if !strings.HasPrefix(text, "|") || rows <= mostTogether {
+		return text
+	}
+	const head = 2
+	kept := append(lines[:head+mostRows:head+mostRows], "",
+		fmt.Sprintf("%d more numbers differ: *show the differences* lists all.", rows-mostRows))
+	return strings.Join(append(kept, lines[head+rows:]...), "\n")
 }
 
 // backAtPlan: "no, stay with 1x1" supposes what stands already, so that nothing
