@@ -178,7 +178,7 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 	case i < 0 && id == "fold":
 		return c.toFold(w)
 	case i < 0 && id != "":
-		return c.stepReply("(This plan has no such step; nothing is counted.)")
+		return c.s, c.reply("step", "This plan has no such step; nothing is counted. You are at: "+c.whereText()+" *Repeat* shows it again.")
 	case i < 0:
 		return c.forward(w)
 	case i < w.at && w.likeFront(id):

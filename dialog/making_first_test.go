@@ -132,7 +132,7 @@ func TestToldWhole(t *testing.T) {
 		{"making rows", "25 of 30", "I cannot tell of what.", "row 5 of"},
 		{"making hem", "I hung both ends", "Bump 3 of 52", "Bump 3 of"},
 		{"making hem", "hem hung", "Knit the closing row", "Knit the closing row"},
-		{"single", "hem hung", "(This plan has no such step; nothing is counted.)", "row 3 of"},
+		{"single", "hem hung", "This plan has no such step; nothing is counted.", "row 3 of"},
 		{"sewing", "sewn it all off", "Check before anything is pulled", "Check before"},
 		{"sewing", "sewn off?", "Sew the stitches off", "Sew the stitches off"},
 		{"making off", "pulled out the cord", "(That lies behind you; you are here.)", "Set the rib"},
