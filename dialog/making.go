@@ -185,6 +185,8 @@ func (c *turn) finish(w where, id string) (State, Reply) {
 		return c.moved(w.past(), "")
 	case i < w.at:
 		return c.stepReply("(That lies behind you; you are here.)")
+	case i == len(w.order)-1 && i > w.at+1:
+		return c.unsure(fmt.Sprintf("That is the last step, %d, and there are others before it. You are at: %s If they are done say *step %d*.", i+1, c.whereText(), i+1))
 	case i == len(w.order)-1:
 		return c.forward(w.enter(i).atEnd())
 	}

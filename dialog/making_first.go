@@ -18,6 +18,7 @@ func (c *turn) wholeLine(w where) (State, Reply) {
 		"all-but-last": c.allButLast, "rows-left": c.rowsLeft, "row-skipped": c.rowSkipped, "half-row": c.undone,
 		"may-go": c.mayGo, "hem-ends": c.hemEnds, "piece-whether": c.pieceWhether, "piece-row": c.pieceRow,
 		"joined": c.joined, "in-join": c.inJoin, "front-done": c.frontDone, "holes-done": c.holesDone,
+		"piece-wrong": c.pieceWrong, "lone": c.lone, "skip-needle": c.skipNeedle,
 		"not-here": c.notHere, "now-what": c.nowWhat, "waste-rows": c.wasteRows, "mended": c.mended, "carriage-where": c.carriageWhere, "close-dial": c.closeDial,
 		"rows-done": c.rowsDone, "last-done": c.lastDone, "rest-done": c.restDone, "layer-row": c.layerRow, "row-of": c.rowOf,
 	}[c.m.Move.What]

@@ -18,6 +18,7 @@ var places = map[string][]string{
 	"pieces":       {"cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "the bed has 100 needles", "180 stitches on the yoke", "start knitting", "I'm on row 5"},
 	"pieces apart": {"cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "the bed has 100 needles", "start knitting", "start from joining the pieces"},
 	"front rows":   {"cardigan", "28 stitches and 40 rows in 10 cm", "42 cm", "2x2", "3 cm", "the front edge is 50 cm", "7 buttons", "start knitting", "start from the front bands", "next", "done 4 rows"},
+	"front pieces": {"cardigan", "28 stitches and 40 rows", "42 cm", "1x1", "3 cm", "the bed has 100 needles", "the front edge is 50 cm", "7 buttons", "start knitting", "start from the front bands", "next", "done 4 rows"},
 	"hole row":     {"cardigan", "28 stitches and 40 rows in 10 cm", "42 cm", "2x2", "3 cm", "the front edge is 50 cm", "7 buttons", "start knitting", "first front done", "next", "next", "done 5 rows"},
 }
 
@@ -145,6 +146,25 @@ func TestToldWhole(t *testing.T) {
 		{"making rows", "tea break", "(Take your time; your place is kept.)", "row 5 of"},
 		{"sewing", "how long a piece of yarn", "**235 cm**", "Sew the stitches off"},
 		{"sewing", "undid the closing row", "Knit the closing row", "Knit the closing row"},
+		{"sewing", "not sewn off yet", "Sew the stitches off", "Sew the stitches off"},
+		{"sewing", "I haven't sewn it off", "Nothing counted", "Sew the stitches off"},
+		{"making hem", "ends not done", "Nothing counted", "The ends, then"},
+		{"making off", "it's not dry yet", "Nothing counted", "Set the rib"},
+		{"making off", "is it sewn off?", "(Yes, that step is counted as done.)", "Set the rib"},
+		{"making hem", "should I pull the cord out", "(No, that step is still to come.)", "The ends, then"},
+		{"making rows", "4", "4 rows more, or row 4? Say *4 rows done* or *row 4 done*.", "row 5 of"},
+		{"front rows", "r5", "Row 5, or needle R5?", "row 5 of 24"},
+		{"making hem", "ends ok", "Bump 3 of 52", "Bump 3 of"},
+		{"making hem", "mid ok", "Bumps 4 to 8", "Bumps 4 to 8"},
+		{"making latch", "wait no, only up to L45", "L43", "L43"},
+		{"making rows", "sew", "(This comes now. Done already?", "row 5 of"},
+		{"front rows", "buttons on", "That is the last step, 25, and there are others before it.", "row 5 of 24"},
+		{"front rows", "next piece", "The front band hangs in one piece.", "row 5 of 24"},
+		{"front pieces", "next piece", "(The next piece goes through these steps again.)", "in pieces"},
+		{"front pieces", "piece 2 row 6", "counted from 1", "row 5 of 24"},
+		{"front pieces", "piece 1 done", "Pieces of a front band are not counted", "row 5 of 24"},
+		{"pieces", "piece 1 is wrong, back to piece 1", "*back to piece 1*", "row 5 of"},
+		{"pieces apart", "sewed the wrong ends together", "The wrong ends were joined", "Join the pieces"},
 		{"pieces apart", "joined again", "Set the rib", "Set the rib"},
 	} {
 		s := stand(t, tk, c.at)

@@ -104,6 +104,9 @@ func (c *turn) dialCheck(w where, n int) string {
 
 // upTo takes the needle she has come to.
 func (c *turn) upTo(w where) (State, Reply) {
+	if n, row := strings.CutPrefix(c.m.Move.Needle, "R"); row && w.onFront() {
+		return c.unsure(rowOrNeedle(n))
+	}
 	if w.amongFronts() && !w.m.Over { // the steps along the needles are the neckband's
 		return c.stepReply("(No needles counted here; say *next* when done.)")
 	}
@@ -115,7 +118,7 @@ func (c *turn) upTo(w where) (State, Reply) {
 	if first, _ := w.rowSteps(); i != w.at && w.at >= first && c.m.Move.Along == "" {
 		name := c.m.Move.Needle
 		if n, row := strings.CutPrefix(name, "R"); row && w.card().Fields["rows"] != "" {
-			return c.unsure(fmt.Sprintf("Row %s, or needle %s? No needles are counted in this step: say *row %s*. Nothing is counted.", n, name, n))
+			return c.unsure(rowOrNeedle(n))
 		}
 		return c.unsure("No needles are counted in this step. You are at: " + c.whereText())
 	}
@@ -153,6 +156,11 @@ func (c *turn) upTo(w where) (State, Reply) {
 		return c.reached(w, at, note)
 	}
 	return c.reached(w, w.doneUpTo(col), note)
+}
+
+// rowOrNeedle asks what "r7" is where rows are counted.
+func rowOrNeedle(n string) string {
+	return fmt.Sprintf("Row %s, or needle R%s? No needles are counted in this step: say *row %s*. Nothing is counted.", n, n, n)
 }
 
 // reached is the place with n needles of the step done but those left out.

@@ -7,6 +7,9 @@ import "fmt"
 // A line without a number means the piece after this one.
 func (c *turn) toPiece(w where) (State, Reply) {
 	n, all := c.m.Move.Count, len(w.pieces)
+	if w.amongFronts() && !w.m.Over {
+		return c.frontPiece(w)
+	}
 	first, last := w.pieceSteps()
 	here := w.m.Piece + 1 // of those that go through the steps by themselves
 	switch {
@@ -39,4 +42,22 @@ func (c *turn) toPiece(w where) (State, Reply) {
 		return c.moved(w.onPiece(n-1).enter(first), "")
 	}
 	return c.moved(w.onPiece(n-1).enter(first), fmt.Sprintf("(Piece %d taken as sewn off.)", n-1))
+}
+
+// frontPiece goes back to the hanging for the next piece of a front band, whose
+// steps are told once for all of them.
+func (c *turn) frontPiece(w where) (State, Reply) {
+	parts, hang := len(w.p.Front.Parts), w.index("front-hang")
+	if second := w.index("second-hang"); w.at >= second {
+		hang = second
+	}
+	switch {
+	case parts < 2:
+		return c.unsure("The front band hangs in one piece. You are at: " + c.whereText())
+	case c.m.Move.Count > parts:
+		return c.unsure(fmt.Sprintf("The front band has %d pieces. You are at: %s", parts, c.whereText()))
+	case c.m.Move.What == "piece-done":
+		return c.stepReply("(Pieces of a front band are not counted: say *next piece*, or *done* after the last.)")
+	}
+	return c.moved(w.enter(hang), "(The next piece goes through these steps again.)")
 }

@@ -46,6 +46,8 @@ func (c *turn) pieceRow(w where) (State, Reply) {
 	n, all := c.m.Move.Count, len(w.pieces)
 	first, _ := w.pieceSteps()
 	switch {
+	case w.amongFronts():
+		return c.unsure("The rows of each piece of a front band are counted from 1: say *row 5 done*. You are at: " + c.whereText())
 	case all < 2:
 		return c.unsure("The band hangs in one piece. You are at: " + c.whereText())
 	case n > all:

@@ -129,3 +129,22 @@ func (c *turn) rowOf(w where) (State, Reply) {
 	}
 	return c.unsure("I cannot tell of what. You are at: " + c.whereText())
 }
+
+// lone asks what a number alone is where rows are counted.
+func (c *turn) lone(where) (State, Reply) {
+	n := c.m.Move.Row
+	return c.unsure(fmt.Sprintf("%s more, or row %d? Say *%s done* or *row %d done*. Nothing is counted.", title(rowsWord(n)), n, rowsWord(n), n))
+}
+
+// skipNeedle leaves a needle for later.
+func (c *turn) skipNeedle(where) (State, Reply) {
+	return c.stepReply("(" + c.m.Move.Needle + " is left for later; nothing is counted.)")
+}
+
+// pieceWrong asks what is wrong with a piece.
+func (c *turn) pieceWrong(w where) (State, Reply) {
+	if len(w.pieces) < 2 {
+		return c.unsure("The band hangs in one piece. What is wrong with it? Say what you see.")
+	}
+	return c.unsure(fmt.Sprintf("What is wrong with it? Say what you see, or *back to piece %d* to make it again.", c.m.Move.Count))
+}

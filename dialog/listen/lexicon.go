@@ -104,7 +104,7 @@ func NewLexicon(book *rules.Book) (*Lexicon, error) {
 		}
 	}
 	for _, c := range book.Cards("steps") {
-		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["kin"], c.Fields["rows"] != "", x.learnAll(c.List("named"))})
+		x.stepCards = append(x.stepCards, stepCard{c.ID, c.Fields["needles"], c.Fields["kin"], c.Fields["rows"] != "", c.Fields["counts"] != "", x.learnAll(c.List("named"))})
 	}
 	x.addSentences(book.Cards("sentences"))
 	x.learnTerms()

@@ -231,6 +231,7 @@ func (r *reading) names(stems []string) bool { return len(stems) > 0 && r.l.has(
 type stepCard struct {
 	id, needles, kin string
 	rows             bool     // it counts rows of the band
+	counts           bool     // it counts rows of a front band
 	named            []string // stems by which it is told
 }
 

@@ -99,6 +99,9 @@ func (r *reading) answersApart(m Meaning) (Meaning, bool) {
 	if !ok1 || !ok2 || !r.mayAnswer(m) {
 		return m, false
 	}
+	if m.Kind == Unclear && r.slip().Needle != "" && r.l.words() <= 5 {
+		return m, false // "redid L12" tells how far she is
+	}
 	answer := Meaning{Kind: Trouble, Card: pair[0], Other: pair[1]}
 	switch r.tells(first, second) {
 	case first.ID:

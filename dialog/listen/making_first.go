@@ -1,5 +1,7 @@
 package listen
 
+import "foldrow/dialog/listen/quantity"
+
 // machineFirst is the kind of the whole lines that are said at the machine and
 // that other readers would take for something else.
 const machineFirst Kind = "machine-first"
@@ -10,7 +12,7 @@ const machineFirst Kind = "machine-first"
 // plan is for the dialog to decide.
 func (r *reading) wholeLine() (Meaning, bool) {
 	c, ok := r.cues[machineFirst]
-	if !ok || !r.ctx.Making || r.ctx.Walk || r.ctx.Open != "" {
+	if !ok || !r.ctx.Making || r.ctx.Walk || r.ctx.Open != "" || !r.countsOnly() {
 		return Meaning{}, false
 	}
 	m := r.stepMeaning(c)
@@ -20,6 +22,12 @@ func (r *reading) wholeLine() (Meaning, bool) {
 		return told, true
 	}
 	switch c.topic {
+	case "joined-wrong":
+		return Meaning{Kind: Trouble, Card: c.topic, Topic: "told"}, !r.asks()
+	case "lone":
+		ok = r.ctx.Apart[0] == "" && r.ctx.Amount == (Ask{}) && m.FigUnit == quantity.None && !r.l.question && (step.rows || step.counts)
+	case "holes":
+		ok = r.ctx.Holes
 	case "left-over":
 		return Meaning{Kind: Trouble, Card: "rehung-too-many"}, !r.asks()
 	case "too-few":
@@ -86,6 +94,19 @@ func (r *reading) wholeLine() (Meaning, bool) {
 	return m, ok
 }
 
+// countsOnly reports whether every number of the line counts or names a row, a
+// stitch or a thing: "44 rows in 10 cm" is no place.
+func (r *reading) countsOnly() bool {
+	for _, i := range r.l.quantities() {
+		q := r.l.tokens[i].q
+		plain := q.Unit == quantity.None || q.Unit == quantity.Row || q.Unit == quantity.Stitch || q.Unit == quantity.Needle || q.Unit == quantity.Click
+		if !plain || q.Range || q.Rib || q.Sign < 0 || q.Over.Sign() > 0 || q.Problem != "" || !q.Value.IsInt() {
+			return false
+		}
+	}
+	return true
+}
+
 // tellsOnly are the topics that tell of something done: with a question mark
 // they ask how far the work is.
 var tellsOnly = map[string]bool{"all-but-last": true, "hem-ends": true, "named-done": true, "sewn-count": true, "piece-next": true,
@@ -95,7 +116,7 @@ var tellsOnly = map[string]bool{"all-but-last": true, "hem-ends": true, "named-d
 // end, both, or both and the middle.
 func (r *reading) endsTold() int {
 	switch {
-	case r.l.has("middl", "centr", "center"):
+	case r.l.has("middl", "centr", "center", "mid"):
 		return 3
 	case r.l.has("one", "first", "left", "right"):
 		return 1

@@ -24,6 +24,12 @@ func (r *reading) toldWhole(c cueHit, m Meaning) (Meaning, bool) {
 	switch c.topic {
 	case "told-step":
 		return move("finished", card.Fields["step"])
+	case "undone":
+		m.Move.What, m.Move.Step = "undone", ""
+		return m, true
+	case "whether-step":
+		m.Move.What, m.Move.Step = "whether", card.Fields["step"]
+		return m, true
 	case "told-back":
 		return move("goto", card.Fields["step"])
 	case "told-at":
