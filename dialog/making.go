@@ -128,7 +128,7 @@ func (c *turn) move(w where) (State, Reply) {
 func (c *turn) moved(w where, note string) (State, Reply) {
 	next := c.s
 	next.Making, next.Last = w.m, nil
-	c.reset = w.m.Row < c.s.Making.Row
+	c.reset, c.came = w.m.Row < c.s.Making.Row, true
 	c.s = c.s.changed(next)
 	if c.s.OnTable {
 		// what has now been knitted may rule out the what-if

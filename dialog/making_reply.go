@@ -57,7 +57,11 @@ func (c *turn) stepText(w where, note string) string {
 		s, _ := w.part()
 		items = append(items[:1], w.frontNow(s)...)
 	}
-	return answer.Screen(w.title(), append(items, text, right, care, end)...)
+	screen := answer.Screen(w.title(), append(items, text, right, care, end)...)
+	if note != "" && !c.came && answer.Glance(screen) > answer.GlanceLines {
+		return answer.Screen(w.title(), append(items, text, right, end)...) // it was told when she came here
+	}
+	return screen
 }
 
 func lower(s string) string {

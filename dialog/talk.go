@@ -200,6 +200,7 @@ type turn struct {
 	named   []string   // cautions that it only names
 	solved  []*solved
 	reset   bool // the place went back over rows: the dial stands where they left it
+	came    bool // she has just come to the step that is shown
 }
 
 func (t *Talk) at(s State, said string) *turn {
