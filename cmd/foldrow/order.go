@@ -216,10 +216,10 @@ func (c *chat) writeOut() string {
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "# %s\n\nWritten by foldrow on %s.\n\n", literal(name, 60), when(c.env.Now()))
-	b.WriteString("## The plan\n\n")
-	for _, part := range []string{"plan", "what do you assume", "show the needles"} { // a full plan names only how many
-		_, r, _ := c.turn(c.state, part)
-		b.WriteString(lower(r.Markdown) + "\n\n")
+	// a full plan names some lists only by their count
+	for _, part := range [][2]string{{"## The plan", "plan"}, {"### Told and assumed", "what do you assume"}, {"### The needles", "show the needles"}} {
+		_, r, _ := c.turn(c.state, part[1])
+		fmt.Fprintf(&b, "%s\n\n%s\n\n", part[0], strings.TrimSpace(lower(r.Markdown)))
 	}
 	b.WriteString("## What was said\n")
 	s, r := c.talk.Begin()

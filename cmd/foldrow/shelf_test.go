@@ -101,7 +101,7 @@ func TestWriteOut(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		contains(t, string(b), "# p", "## The plan", "needles L", "## What was said", "> 28 stitches and 40 rows", "> write it out", "### The neckband")
+		contains(t, string(b), "# p", "## The plan", "needles L", "### Told and assumed", "needle pitch 6.5 mm", "### The needles", "hang the bump", "## What was said", "> 28 stitches and 40 rows", "> write it out", "### The neckband")
 		if strings.Count("\n"+string(b), "\n# ") != 1 {
 			t.Errorf("more than one heading of the first level in %s", want)
 		}
