@@ -59,6 +59,8 @@ func (c *turn) move(w where) (State, Reply) {
 		return c.finish(w, c.m.Move.Step)
 	case "back":
 		return c.backward(w)
+	case "skip-one":
+		return c.stepReply("(Nothing counted. Say which one is left: *all but " + w.needle(w.m.Done) + "*.)")
 	case "skip":
 		return c.moved(w.past(), "(Counted as done; nothing was checked.)")
 	case "start":

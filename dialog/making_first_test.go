@@ -124,6 +124,8 @@ func TestToldWhole(t *testing.T) {
 		{"making rows", "the last nine are done", "row 14 of", "row 14 of"},
 		{"making rows", "rest done", "row 14 of", "row 14 of"},
 		{"making latch", "rest done", "Hang the hem", "Hang the hem"},
+		{"making latch", "skip this one", "Say which one is left: *all but L51*", "Columns 1 to 4"},
+		{"making rows", "just finished the tenth", "row 11 of", "row 11 of"},
 		{"making rows", "L26 to L10 done", "No needles are counted in this step.", "row 5 of"},
 		{"making latch", "I've done L51 to L45", "L43", "L43"},
 		{"making latch", "to L45", "L43", "L43"},

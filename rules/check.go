@@ -34,7 +34,11 @@ func (b *Book) check(names []string, bad *faults) {
 	}
 	for _, c := range b.cards["sentences"] {
 		if id := c.Fields["card"]; id != "" {
-			if _, ok := b.Card("howto", id); !ok {
+			file := "howto"
+			if c.Fields["kind"] == "trouble" {
+				file = "troubles"
+			}
+			if _, ok := b.Card(file, id); !ok {
 				bad.card(c, MissingCard, id)
 			}
 		}

@@ -171,6 +171,8 @@ func (r *reading) stepMeaning(c cueHit) Meaning {
 	}
 	if id := r.finished(); id != "" && c.topic == "next" {
 		m.Move.What, m.Move.Step = "finished", id
+	} else if c.topic == "skip" && r.x.alongOf(r.ctx.Step) != "" && r.l.has("one", "column", "needle", "bump", "loop") && !r.l.has("step") {
+		m.Move.What = "skip-one" // one needle, and not all that are left of the step
 	} else if c.topic == "next" && !r.ctx.Making && r.l.has("done", "don", "finish", "finished") {
 		m.Move.What = "finished" // "finish" begins nothing
 	}

@@ -36,7 +36,7 @@ func (r *reading) sentence(sure bool) (Meaning, bool) {
 	}
 	m := Meaning{Kind: kind, Topic: topic}
 	switch kind {
-	case HowTo:
+	case HowTo, Trouble:
 		m.Card = c.Fields["card"]
 	case Step:
 		if topic == "start" && r.asksOfThings() {

@@ -47,7 +47,7 @@ func (r *reading) shake() (Meaning, bool) {
 	if f, _ := r.x.trouble.best(r.l); !r.l.has("if", "gaug", "swatch", "may", "might", "could", "perhaps", "maybe") && (r.l.has("count") || r.l.has("tension", "dial") && f.cover >= 0.5) {
 		return Meaning{}, false // something has gone wrong; nothing is supposed
 	}
-	if r.ctx.Making && r.l.has("counter") || r.l.has("yarn", "wool") && r.l.has("out") && r.l.has("of") && !r.asks() {
+	if r.ctx.Making && r.l.has("counter", "column", "bump") || r.l.has("yarn", "wool") && r.l.has("out") && r.l.has("of") && !r.asks() {
 		return r.troubleMeaning(), true // "row counter off by 2", "out of yarn three rows from the end"
 	}
 	if m := r.setsMeaning(WhatIf); m.Kind == WhatIf && len(m.Sets) == 1 && m.Sets[0].Relative && r.asks() && r.l.has("more", "less", "extra", "deeper", "wider", "bigger") {

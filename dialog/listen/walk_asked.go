@@ -1,6 +1,10 @@
 package listen
 
-import "strings"
+import (
+	"strings"
+
+	"foldrow/dialog/listen/quantity"
+)
 
 // walkAsked takes what is said while the rows of the colour chart are walked:
 // whether a needle is contrast, how many rows are left, that a row is done.
@@ -34,7 +38,13 @@ func (r *reading) walkAsked() (Meaning, bool) {
 // rowAtBand takes the same of the rows of the band: one row told as done is one,
 // however many the step has.
 func (r *reading) rowAtBand() (Meaning, bool) {
-	if r.ctx.Walk || r.ctx.Open != "" || !r.x.stepOf(r.ctx.Step).rows || r.l.words() > 7 || len(r.b.sets)+len(r.l.quantities()) > 0 {
+	if r.ctx.Walk || r.ctx.Open != "" || !r.x.stepOf(r.ctx.Step).rows || r.l.words() > 7 || len(r.b.sets) > 0 {
+		return Meaning{}, false
+	}
+	if n := r.ordinalRowDone(); n > 0 {
+		return Meaning{Kind: Step, Move: Move{What: "row", Row: n, Count: n, Done: true}, FigUnit: quantity.Row}, true
+	}
+	if len(r.l.quantities()) > 0 {
 		return Meaning{}, false
 	}
 	switch {
@@ -46,6 +56,28 @@ func (r *reading) rowAtBand() (Meaning, bool) {
 		return Meaning{Kind: Step, Move: Move{What: "where"}}, true
 	}
 	return Meaning{}, false
+}
+
+// ordinalRowDone is the row of "just finished the tenth", 0 where the line says
+// more than that.
+func (r *reading) ordinalRowDone() int {
+	row, done := 0, false
+	for i := r.l.begin; i < r.l.end; i++ {
+		switch t := r.l.tokens[i]; {
+		case t.q != nil && t.q.Ordinal && t.q.Unit == "" && row == 0:
+			row = r.whole(i)
+		case t.q != nil:
+			return 0
+		case oneOf(t.text, []string{"finished", "done", "knitted", "did"}):
+			done = true
+		case !oneOf(t.text, []string{"i", "have", "just", "the", "now", "is", "ok", "right"}):
+			return 0
+		}
+	}
+	if !done || r.asks() {
+		return 0
+	}
+	return row
 }
 
 // wrongRow: "I did the wrong row"; a row knitted with the wrong dial is another
