@@ -199,6 +199,11 @@ func (w where) frontNeedles() string {
 	if w.at == w.index("front-latch") {
 		return title(answer.FrontLatch(w.p)) + "."
 	}
+	return w.frontNeedlesOf()
+}
+
+// frontNeedlesOf is the needles on which a front band hangs.
+func (w where) frontNeedlesOf() string {
 	if f := w.p.Front; len(f.Parts) > 0 {
 		return fmt.Sprintf("The front band: %s.", answer.PartsSpan(f.Parts))
 	}

@@ -14,6 +14,10 @@ func (c *turn) pieceReply(p *engine.Plan) (State, Reply) {
 	if p.BandStitches == 0 {
 		return c.s, c.reply("number", c.notYet([]engine.Key{engine.BandStitches}))
 	}
+	if w, ok := c.atMachine(); ok && w.amongFronts() && !w.m.Over && c.m.Topic != "piece-join" && len(p.Front.Parts) > 1 {
+		c.answersOf(p, engine.FrontShares)
+		return c.s, c.reply("number", w.frontNeedlesOf())
+	}
 	pieces := p.OnBed()
 	n := c.m.Count
 	if n < 0 {

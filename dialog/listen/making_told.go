@@ -104,6 +104,9 @@ func (r *reading) toldAt(card rules.Card) (what, step string) {
 			return "wait", "" // begun, and not done
 		}
 	}
+	if r.spokenAs("close") {
+		return "where", "" // an order, and nothing is told as done
+	}
 	switch at := slices.Contains(card.List("at"), r.ctx.Step); {
 	case at && card.Fields["whole"] != "":
 		return "finished", r.ctx.Step
