@@ -168,6 +168,7 @@ func TestToldWhole(t *testing.T) {
 		{"pieces", "piece 1 is wrong, back to piece 1", "*back to piece 1*", "row 5 of"},
 		{"pieces apart", "sewed the wrong ends together", "The wrong ends were joined", "Join the pieces"},
 		{"front pieces", "how many stitches on piece 1", "The front band: 78 (L39 to R39) and 73 (L37 to R36)", "row 5 of 24"},
+		{"front rows", "the second front is on", "Sew on the buttons", "Sew on the buttons"},
 		{"front rows", "closed it", "(That is not of this step; nothing is counted.)", "row 5 of 24"},
 		{"making rows", "I closed it", "(That is not of this step; nothing is counted.)", "row 5 of"},
 		{"hole row", "made the second holes", "(Noted.", "row 6 of 24"},

@@ -67,7 +67,7 @@ func (r *reading) wholeLine() (Meaning, bool) {
 		m = Meaning{Kind: Number, Topic: "piece-join"}
 	case "front-done":
 		m.Move.Count = 1
-		if r.l.has("second", "other", "last", "buttonhol") {
+		if r.l.has("other", "last", "buttonhol") || r.ordinal(2) {
 			m.Move.Count = 2
 		}
 	case "may-go":
@@ -122,6 +122,16 @@ func (r *reading) endsTold() int {
 		return 1
 	}
 	return 2
+}
+
+// ordinal reports whether the line counts to the n-th of something.
+func (r *reading) ordinal(n int) bool {
+	for _, i := range r.l.quantities() {
+		if r.l.tokens[i].q.Ordinal && r.whole(i) == n {
+			return true
+		}
+	}
+	return false
 }
 
 // pieceRow is the piece and the row of "piece 2, row 5".

@@ -99,7 +99,7 @@ func (r *reading) spokenAs(form string) bool {
 
 // toldAt is the move of a card that tells something of the step she is at.
 func (r *reading) toldAt(card rules.Card) (what, step string) {
-	for _, doing := range []string{"drying", "setting", "blocking", "steaming", "checking", "picking", "latching", "hanging"} {
+	for _, doing := range []string{"drying", "setting", "blocking", "steaming", "checking", "picking", "latching", "hanging", "closing"} {
 		if r.spokenAs(doing) {
 			return "wait", "" // begun, and not done
 		}
