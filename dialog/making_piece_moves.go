@@ -57,7 +57,7 @@ func (c *turn) frontPiece(w where) (State, Reply) {
 	case c.m.Move.Count > parts:
 		return c.unsure(fmt.Sprintf("The front band has %d pieces. You are at: %s", parts, c.whereText()))
 	case c.m.Move.What == "piece-done":
-		return c.stepReply("(Pieces of a front band are not counted: say *next piece*, or *done* after the last.)")
+		return c.s, c.reply("step", "Pieces of a front band are not counted: say *next piece*, or *done* after the last. You are at: "+c.whereText()+" *Repeat* shows it again.")
 	}
 	return c.moved(w.enter(hang), "(The next piece goes through these steps again.)")
 }
