@@ -18,6 +18,12 @@ func (r *reading) place() (Meaning, bool) {
 	if !ok || c.topic != "row" && c.topic != "done" && c.topic != "latched" && c.topic != "where" {
 		return Meaning{}, false
 	}
+	if c.topic == "done" && !r.ctx.Making && r.l.tokens[r.l.begin].text == "does" {
+		return Meaning{}, false // "does 105 include the seam"
+	}
+	if (c.topic == "done" || c.topic == "row") && !r.ctx.Making && oneOf(r.l.tokens[r.l.begin].text, []string{"is", "was", "did", "have", "are", "were"}) {
+		return Meaning{Kind: Step, Move: Move{What: "where"}}, true // "is row 5 done" begins nothing
+	}
 	if c.topic == "next" && r.l.has("every", "each") && len(r.l.quantities()) > 0 {
 		return Meaning{}, false
 	}
