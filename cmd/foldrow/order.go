@@ -26,7 +26,7 @@ func (c *chat) order(o dialog.Order) (text string, alone bool) {
 		return "Nothing of this conversation is kept on disk, so beginning anew would lose it. Say the new values over the old ones, or leave with *quit* and start again.", false
 	}
 	if s.folder == "" {
-		return "Nothing of this conversation is kept on disk, so there are no projects to work with here.", false
+		return "Nothing of this conversation is kept on disk, so there are no projects to work with here. *Write it out* puts it into a file; *foldrow -project NAME* keeps one from the start.", false
 	}
 	this := s.name()
 	if o.What != "list" && o.What != "open" && this == "" {
