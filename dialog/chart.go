@@ -76,7 +76,7 @@ func (c *turn) chartSet(p *engine.Plan, keys []engine.Key) string {
 		c.chartFacts(p)
 	}
 	if ask := answer.ChartChoice(p.Chart); ask != "" && hasKey(keys, engine.KeyChart) {
-		text += "\n\n" + ask
+		text += " " + ask
 	}
 	return text
 }

@@ -26,13 +26,17 @@ func (v Voice) Chart(p *engine.Plan) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "Chart of %s, repeat %d, over **%d stitches**%s. %s\n\n", Count(len(c.Chart), "row", "rows"), len(c.Chart[0]), c.Width, chartOver(c), chartLies(c))
 	b.WriteString(v.chartTable(c))
-	b.WriteString("\n\n" + v.chartFloats(c))
-	for _, s := range []string{v.chartYarn(p), v.ChartDial(p), ChartToBand(c)} {
+	b.WriteString("\n")
+	floats, caution, _ := strings.Cut(v.chartFloats(c), "\n\n")
+	for _, s := range []string{floats, v.chartYarn(p), v.ChartDial(p), ChartToBand(c)} {
 		if s != "" {
-			b.WriteString("\n\n" + s)
+			b.WriteString("\n- " + s)
 		}
 	}
-	b.WriteString(v.hint("\n\nMore: *card for row 1*, *draw the chart*, *start the chart* to walk its rows at the machine."))
+	if caution != "" {
+		b.WriteString("\n\n" + caution)
+	}
+	b.WriteString(v.hint("\n\nMore: *card for row 1*, *draw the chart*, *start the chart* to walk its rows."))
 	return b.String()
 }
 
@@ -76,21 +80,21 @@ func chartLies(c *engine.ChartPlan) string {
 // chartTable is a line for each row of the chart, the first knitted first.
 func (v Voice) chartTable(c *engine.ChartPlan) string {
 	var b strings.Builder
-	b.WriteString("| row | repeat | contrast | main | contrast float | main float |")
+	b.WriteString("| row | repeat | contrast | main | longest floats |")
 	yarn := c.MainCm != nil
 	if yarn {
 		b.WriteString(" contrast yarn | main yarn |\n|---|---")
 	} else {
 		b.WriteString("\n")
 	}
-	b.WriteString("|---|---|---|---|---|---|")
+	b.WriteString("|---|---|---|---|---|")
 	for i := range c.Chart {
 		main, contrast, fm, fc := 0, 0, 0, 0
 		for _, card := range c.Cards[i] {
 			main, contrast = main+card.Main, contrast+card.Contrast
 			fm, fc = max(fm, card.LongestMain.Stitches), max(fc, card.LongestContrast.Stitches)
 		}
-		fmt.Fprintf(&b, "\n| %d | %s | %d | %d | %s | %s |", i+1, signs(c.Chart[i]), contrast, main, over(fc, c.Limit), over(fm, c.Limit))
+		fmt.Fprintf(&b, "\n| %d | %s | %d | %d | contrast %s; main %s |", i+1, signs(c.Chart[i]), contrast, main, over(fc, c.Limit), over(fm, c.Limit))
 		if yarn {
 			fmt.Fprintf(&b, " %s | %s |", v.yarnLength(c.ContrastCm[i].Float()), v.yarnLength(c.MainCm[i].Float()))
 		}
@@ -177,7 +181,7 @@ func ChartToBand(c *engine.ChartPlan) string {
 	if contrast == 0 {
 		return "The last row is plain main, so the next plain rows and the neckband follow without a jump."
 	}
-	return fmt.Sprintf("The last row leaves %s on the needles. Knit a plain row in main before the next hanging or the neckband, with the dial back: the first band row is plain main too, so the pattern closes without a jump.", Count(contrast, "contrast loop", "contrast loops"))
+	return fmt.Sprintf("The last row leaves %s on the needles: knit a plain row in main before the next hanging or the neckband, with the dial back, and the pattern closes without a jump.", Count(contrast, "contrast loop", "contrast loops"))
 }
 
 func (v Voice) chartFault(c *engine.ChartPlan) string {
@@ -198,5 +202,5 @@ func ChartChoice(c *engine.ChartPlan) string {
 	if c == nil || !c.Choice {
 		return ""
 	}
-	return "How the repeat meets the edges is yours to choose: *middle at the centre*, *join at the centre*, *repeat from the left* or *repeat from the right*. Until you say, the edges are balanced as well as they can be."
+	return "How the repeat meets the edges is yours to choose: *middle at the centre*, *join at the centre*, *repeat from the left* or *repeat from the right*; until then they are balanced."
 }
