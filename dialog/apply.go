@@ -55,7 +55,13 @@ func (c *turn) onMark(a *applied) {
 func (c *turn) beginsAt() {
 	in := c.base()
 	for i, s := range c.m.Sets {
-		if !s.Begin || !in.Has(engine.MainTension) {
+		switch {
+		case !s.Begin:
+			continue
+		case !in.Has(engine.MainTension) && s.Bare:
+			c.m = listen.Meaning{Kind: listen.Unclear, Problem: listen.Problem{Code: "dial-or-row", Low: s.Value}}
+			return
+		case !in.Has(engine.MainTension):
 			continue
 		}
 		clicks := in.Num(engine.MainTension).Sub(s.Value).Mul(c.filled(in).Num(engine.ClicksPerNumber))

@@ -105,6 +105,8 @@ func (c *turn) problemText(p listen.Problem) string {
 		return "A measure in fingers or hands differs from one to the next: lay them on a tape and say that. Nothing of the line is taken. " + c.tryThis()
 	case "chart-row":
 		return fmt.Sprintf("The chart has rows 1 to %d; row %s is none of them. The next one would be row %d.", p.Count, p.Read, p.Count+1)
+	case "dial-or-row":
+		return fmt.Sprintf("Is %s a number of the dial or a row? Say *start at dial %s* or *start at row %s*.", low, low, low)
 	case "between-marks":
 		return fmt.Sprintf("That number lies between two marks of the dial. The garment is at dial %s; say the clicks. For example: *start 2 clicks tighter*.", low)
 	case "chart-last":

@@ -31,12 +31,11 @@ func (b *binder) beginsAt() {
 			continue
 		}
 		q := t[i+2].q
-		if q != nil && q.Unit == "" && !q.Range && !q.Ordinal && q.Problem == "" && i+3 == b.l.end && !b.has(engine.MainTension) {
-			b.add(engine.MainTension, i+2, 1)
-		}
+		bare := q != nil && q.Unit == "" && !q.Range && !q.Ordinal && !q.Rib && q.Problem == "" && t[i+1].text == "at" && i+3 == b.l.end &&
+			within(q.Value, b.x.spans[engine.MainTension].Possible) && !b.has(engine.MainTension) && b.add(engine.MainTension, i+2, 1)
 		for n := range b.sets {
 			if b.sets[n].Key == engine.MainTension {
-				b.sets[n].Begin = true
+				b.sets[n].Begin, b.sets[n].Bare = true, bare
 			}
 		}
 		return

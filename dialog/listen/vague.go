@@ -62,7 +62,7 @@ func (r *reading) moreOrLess() (Ask, bool) {
 			ask.Sign = 1
 		case t == "less":
 			ask.Sign = -1
-		case !oneOf(t, []string{"a", "bit", "little", "touch", "tad", "slightly", "still", "even", "then", "maybe", "please", "somewhat", "no", "ok", "hmm"}):
+		case !oneOf(t, []string{"a", "bit", "little", "touch", "tad", "slightly", "still", "even", "then", "maybe", "please", "somewhat", "ok", "hmm"}):
 			return ask, false
 		}
 	}

@@ -34,6 +34,9 @@ func (r *reading) yarnNamed() (Meaning, bool) {
 	if r.l.words() > 9 || r.b.has(engine.YarnLength) || r.ctx.Making || r.l.has("waste", "wast", "machine", "machin", "bed", "split", "count") {
 		return Meaning{}, false
 	}
+	if r.b.has(engine.KeyMachine) && !r.says("yarn", "wool", "ply") {
+		return Meaning{}, false // "it is chunky" may be the machine
+	}
 	y, ok := r.x.book.Tables.YarnNamed(r.l.text)
 	if r.says("strand", "held", "together", "twice") {
 		return Meaning{}, false // "two strands of 4 ply" is a thicker yarn
