@@ -200,7 +200,7 @@ func (b *binder) servedByWords(m mention) bool {
 // choosing: the line sets choices beside each other, so one key may take two
 // values.
 func (b *binder) choosing() bool {
-	return b.l.has("or", "vs", "versus", "against", "and")
+	return b.l.has("or", "vs", "versus", "against", "and") || b.l.has("than") && !b.l.has("rather", "prefer", "sooner")
 }
 
 // cost is how far the name m stands from the quantity at i; a stop or another

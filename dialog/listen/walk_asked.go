@@ -44,6 +44,9 @@ func (r *reading) rowAtBand() (Meaning, bool) {
 	if n := r.ordinalRowDone(); n > 0 {
 		return Meaning{Kind: Step, Move: Move{What: "row", Row: n, Count: n, Done: true}, FigUnit: quantity.Row}, true
 	}
+	if n := r.rowsToldDone(); n > 0 {
+		return Meaning{Kind: Step, Move: Move{What: "row", Row: n, Count: n, Done: true}, FigUnit: quantity.Row}, true
+	}
 	if len(r.l.quantities()) > 0 {
 		return Meaning{}, false
 	}
@@ -78,6 +81,38 @@ func (r *reading) ordinalRowDone() int {
 		return 0
 	}
 	return row
+}
+
+// rowsToldDone is the last row of "rows one to six are done" and "row 7, 8 and 9
+// done", 0 where the rows do not follow each other or more is said.
+func (r *reading) rowsToldDone() int {
+	last, done, row := 0, false, false
+	for i := r.l.begin; i < r.l.end; i++ {
+		t := r.l.tokens[i]
+		if t.q == nil {
+			done = done || oneOf(t.text, []string{"done", "knitted", "finished", "complete"})
+			row = row || t.text == "row" || t.text == "rows"
+			if !oneOf(t.text, []string{"done", "knitted", "finished", "complete", "row", "rows", "and", "are", "is", "all", "i", "have", "now", "from", "to"}) {
+				return 0
+			}
+			continue
+		}
+		q := t.q
+		first, end := q.Value, q.Value
+		if q.Range {
+			end = q.High
+		}
+		if q.Unit != "" && q.Unit != quantity.Row || q.Problem != "" || !first.IsInt() || !end.IsInt() || q.Words && !q.Range && q.Unit == "" ||
+			last > 0 && first.Floor() != last+1 || end.Less(first) {
+			return 0
+		}
+		row = row || q.Unit == quantity.Row
+		last = end.Floor()
+	}
+	if !done || !row || len(r.l.quantities()) == 1 && !r.l.tokens[r.l.quantities()[0]].q.Range || r.asks() {
+		return 0
+	}
+	return last
 }
 
 // wrongRow: "I did the wrong row"; a row knitted with the wrong dial is another
