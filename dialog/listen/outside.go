@@ -1,6 +1,8 @@
 package listen
 
 import (
+	"strings"
+
 	"foldrow/engine"
 )
 
@@ -93,4 +95,15 @@ func common(st string) bool {
 		return true
 	}
 	return false
+}
+
+// otherNeck: a V neck or a square one is planned otherwise, whatever else the
+// line says of the garment.
+func (r *reading) otherNeck() (Meaning, bool) {
+	for _, shape := range []string{"v neck", "v-neck", "vee neck", "vneck", "square neck", "boat neck", "shawl collar"} {
+		if strings.Contains(r.l.text, shape) && !strings.Contains(r.l.text, "not a "+shape) && !strings.Contains(r.l.text, "no "+shape) {
+			return Meaning{Kind: HowTo, Card: "other-necks"}, true
+		}
+	}
+	return Meaning{}, false
 }

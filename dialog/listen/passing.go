@@ -1,5 +1,8 @@
 package listen
 
+// What is asked in passing and sets nothing: a length in the other unit, what a
+// swatch has over a length, whether a depth or a count will do.
+
 import (
 	"strings"
 
@@ -130,15 +133,4 @@ func (r *reading) lone() bool {
 		}
 	}
 	return true
-}
-
-// otherNeck: a V neck or a square one is planned otherwise, whatever else the
-// line says of the garment.
-func (r *reading) otherNeck() (Meaning, bool) {
-	for _, shape := range []string{"v neck", "v-neck", "vee neck", "vneck", "square neck", "boat neck", "shawl collar"} {
-		if strings.Contains(r.l.text, shape) && !strings.Contains(r.l.text, "not a "+shape) && !strings.Contains(r.l.text, "no "+shape) {
-			return Meaning{Kind: HowTo, Card: "other-necks"}, true
-		}
-	}
-	return Meaning{}, false
 }
