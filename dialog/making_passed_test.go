@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"foldrow/dialog/answer"
 )
 
 // A jump names all that it takes as done: 119 stitches of 2x1 have 26 rows, 39
@@ -27,7 +29,7 @@ func TestJumpNamesWhatIsPassed(t *testing.T) {
 	for _, tt := range tests {
 		_, r := say(t, tk, s, tt.lines...)
 		require.Contains(t, r.Markdown, tt.want, tt.lines)
-		require.LessOrEqual(t, glance(r.Markdown), 30, tt.lines)
+		require.LessOrEqual(t, answer.Glance(r.Markdown), 30, tt.lines)
 	}
 	_, r := say(t, tk, s, "start from the hem", "hem is hung")
 	require.NotContains(t, r.Markdown, "bumps", "what was told is not passed over")

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"foldrow/dialog/answer"
 )
 
 // TestPieceTold: a piece that is named as done, or come to, is where the
@@ -52,7 +54,7 @@ func TestPieceTold(t *testing.T) {
 	wide, _ = say(t, tk, wide, "pullover", "38/49", "58 cm", "1x1", "8 rows a layer", "230 stitches on the yoke", "start knitting")
 	_, r := tk.Turn(wide, "piece 1 done")
 	require.Contains(t, r.Markdown, "Yoke stitches 115 to 230")
-	require.LessOrEqual(t, glance(r.Markdown), 8)
+	require.LessOrEqual(t, answer.Glance(r.Markdown), 8)
 	whole, _ := tk.Begin()
 	whole, _ = say(t, tk, whole, "pullover", "30/42", "40 cm", "2x2", "4.5 cm", "start knitting")
 	_, r = tk.Turn(whole, "piece 1 done")

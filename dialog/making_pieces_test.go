@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"foldrow/dialog/answer"
 )
 
 var onBed = regexp.MustCompile(`\b[LR](\d+)\b`)
@@ -41,7 +43,7 @@ func TestNoNeedleOffTheBed(t *testing.T) {
 		for ; !s.Making.Over && steps < 700; steps++ {
 			s, r = tk.Turn(s, "next")
 			look(r.Markdown, r.Facts())
-			require.LessOrEqual(t, glance(r.Markdown), 8, "%s: %s", name, r.Markdown)
+			require.LessOrEqual(t, answer.Glance(r.Markdown), 8, "%s: %s", name, r.Markdown)
 		}
 		require.True(t, s.Making.Over, name)
 		for ; s.Making.Step != "ready" || s.Making.Done > 0; steps-- {

@@ -12,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"foldrow/dialog"
+	"foldrow/dialog/answer"
 	"foldrow/engine"
 )
 
@@ -49,44 +50,6 @@ func say(t require.TestingT, tk *dialog.Talk, s dialog.State, lines ...string) (
 		s, r = tk.Turn(s, l)
 	}
 	return s, r
-}
-
-// glance counts the lines of a reply in a window of 60 columns, marks left
-// out, blank lines counted.
-func glance(markdown string) int {
-	const wide = 60
-	n := 0
-	for _, line := range strings.Split(strings.NewReplacer("*", "", "`", "").Replace(markdown), "\n") {
-		hang, used := 0, 0
-		if strings.HasPrefix(line, "- ") {
-			hang = 2
-		}
-		n++
-		for i, w := range strings.Fields(line) {
-			switch {
-			case i == 0:
-				used = len(w)
-			case used+1+len(w) > wide:
-				n++
-				used = hang + len(w)
-			default:
-				used += 1 + len(w)
-			}
-		}
-	}
-	return n
-}
-
-func TestGlance(t *testing.T) {
-	for text, want := range map[string]int{
-		"one":                                 1,
-		"**" + strings.Repeat("a", 60) + "**": 1,
-		strings.Repeat("a", 59) + " b":        2,
-		"a\n\n- b\n- " + strings.Repeat("cc ", 19) + "c":                                4, // 2+19*3+1 = 60
-		"- " + strings.Repeat("dd ", 20) + "\n- " + strings.Repeat("e", 30) + " " + "f": 3,
-	} {
-		require.Equal(t, want, glance(text), "%q", text)
-	}
 }
 
 // drawPlan says a whole plan, drawn from plausible spans.
@@ -144,16 +107,16 @@ func TestGlanceOfEveryStep(t *testing.T) {
 		s, r := say(t, tk, s, lines...)
 		seen := 0
 		for ; !strings.HasPrefix(r.Markdown, "**The neckband is done."); s, r = tk.Turn(s, "next") {
-			if r.Kind != "step" || glance(r.Markdown) > 8 {
-				t.Fatalf("%d lines, kind %s:\n%s", glance(r.Markdown), r.Kind, r.Markdown)
+			if r.Kind != "step" || answer.Glance(r.Markdown) > 8 {
+				t.Fatalf("%d lines, kind %s:\n%s", answer.Glance(r.Markdown), r.Kind, r.Markdown)
 			}
 			if seen++; seen > 2000 {
 				t.Fatal("the making does not end")
 			}
 			line := rapid.SampledFrom([]string{"where am I", "skip", "what dial for this", "do i make the hole now", "done 1 row", "start from the hem", "start from the latching",
 				"start from sewing off", "start from hang again", "all latched", "the hem is hung", "latched up to R3", "hung up to R3", "piece 1 done", "next piece"}).Draw(t, "also")
-			if _, also := tk.Turn(s, line); also.Kind == "step" && glance(also.Markdown) > 8 {
-				t.Fatalf("%s: %d lines\n%s", line, glance(also.Markdown), also.Markdown)
+			if _, also := tk.Turn(s, line); also.Kind == "step" && answer.Glance(also.Markdown) > 8 {
+				t.Fatalf("%s: %d lines\n%s", line, answer.Glance(also.Markdown), also.Markdown)
 			}
 		}
 		for range seen + 1 {

@@ -12,7 +12,7 @@ import (
 // mendsGauge: "oh no, I meant 38 rows", right after the gauge was told.
 func (b *binder) mendsGauge(q *quantity.Quantity) bool {
 	if q.Unit == "st" && (b.ctx.Open == "" || b.ctx.Open == "keep") && !q.Ordinal && q.Sign == 0 && within(q.Value, b.x.spans[engine.StitchGauge].Usual) &&
-		b.l.has("measur", "swatch", "count", "loosely", "tightly", "gauge", "tighter", "looser") && !b.l.has("yoke", "yok", "cast", "band", "edge", "decreas") {
+		b.l.has("measur", "swatch", "count", "wash", "loosely", "tightly", "gauge", "tighter", "looser") && !b.l.has("yoke", "yok", "cast", "band", "edge", "decreas") {
 		return true // "I measured again, it's 29 stitches"
 	}
 	return b.ctx.Open == "neck" && (b.ctx.Topic == engine.RowGauge || b.ctx.Topic == engine.StitchGauge) && !q.After && !q.Ordinal &&

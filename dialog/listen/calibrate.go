@@ -197,15 +197,8 @@ func (r *reading) edgeStretch() []Set {
 		}
 	}
 	lengths, _ := r.measured()
-	if len(lengths) == 1 { // "the edge of 10 cm stretches to 15"
-		for _, i := range r.l.quantities() {
-			q := *r.l.tokens[i].q
-			if q.Unit = r.l.tokens[lengths[0]].q.Unit; i > lengths[0] && r.l.tokens[i].q.Unit == "" && q.Value.Sign() > 0 {
-				a, _ := r.l.tokens[lengths[0]].q.Length()
-				b, _ := q.Length()
-				return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
-			}
-		}
+	if len(lengths) == 1 {
+		return r.edgeFrom(lengths[0])
 	}
 	if len(lengths) != 2 {
 		return nil
@@ -216,6 +209,18 @@ func (r *reading) edgeStretch() []Set {
 		a, b = b, a
 	}
 	return []Set{{Key: engine.EdgeStretch, Value: b.Div(a), Near: 1}}
+}
+
+// edgeFrom: "the edge of 10 cm stretches to 15": the unit at token from is said
+// once.
+func (r *reading) edgeFrom(from int) []Set {
+	rest := r.l.tokens[from].q
+	for _, i := range r.l.quantities() {
+		if q := r.l.tokens[i].q; i > from && q.Unit == "" && q.Value.Sign() > 0 && rest.Value.Sign() > 0 {
+			return []Set{{Key: engine.EdgeStretch, Value: q.Value.Div(rest.Value), Near: 1}}
+		}
+	}
+	return nil
 }
 
 // calibrate: measured values that set an effect.

@@ -1,8 +1,6 @@
 package listen
 
 import (
-	"strings"
-
 	"foldrow/engine"
 )
 
@@ -100,10 +98,17 @@ func common(st string) bool {
 // otherNeck: a V neck or a square one is planned otherwise, whatever else the
 // line says of the garment.
 func (r *reading) otherNeck() (Meaning, bool) {
-	for _, shape := range []string{"v neck", "v-neck", "vee neck", "vneck", "square neck", "boat neck", "shawl collar"} {
-		if strings.Contains(r.l.text, shape) && !strings.Contains(r.l.text, "not a "+shape) && !strings.Contains(r.l.text, "no "+shape) {
-			return Meaning{Kind: HowTo, Card: "other-necks"}, true
-		}
+	c, ok := r.cues["other-neck"]
+	if !ok || r.refusedBefore(c.from) {
+		return Meaning{}, false
 	}
-	return Meaning{}, false
+	return Meaning{Kind: HowTo, Card: "other-necks"}, true
+}
+
+// refusedBefore: "not a" or "no" stands right before token i.
+func (r *reading) refusedBefore(i int) bool {
+	if i > 0 && oneOf(r.l.tokens[i-1].text, []string{"a", "the"}) {
+		i--
+	}
+	return i > 0 && oneOf(r.l.tokens[i-1].text, []string{"no", "not"})
 }

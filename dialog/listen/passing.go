@@ -40,11 +40,18 @@ func (r *reading) convertAsked() (Meaning, bool) {
 	if len(qs) != 1 || r.l.words() > 7 {
 		return Meaning{}, false
 	}
-	text := r.l.text
-	for name, to := range map[string]quantity.Unit{"inches": quantity.Inch, "cm": quantity.Centimetre, "centimetres": quantity.Centimetre, "centimeters": quantity.Centimetre} {
-		asked := strings.HasPrefix(text, "how many "+name+" ") || strings.HasPrefix(text, "convert ") && (strings.HasSuffix(text, "to "+name) || strings.HasSuffix(text, "into "+name))
-		if asked && len(r.results()) == 0 && !r.l.has("neck", "band", "deep", "wide", "round") {
-			return inOther(r.l.tokens[qs[0]].q, to)
+	if len(r.results()) > 0 || r.l.has("neck", "band", "deep", "wide", "round") {
+		return Meaning{}, false
+	}
+	text, q := r.l.text, r.l.tokens[qs[0]].q
+	for _, name := range []string{"inches", "cm", "centimetres", "centimeters"} {
+		to := quantity.Centimetre
+		if name == "inches" {
+			to = quantity.Inch
+		}
+		into := strings.HasPrefix(text, "convert ") && (strings.HasSuffix(text, "to "+name) || strings.HasSuffix(text, "into "+name))
+		if into || strings.HasPrefix(text, "how many "+name+" ") {
+			return inOther(q, to)
 		}
 	}
 	return Meaning{}, false
